@@ -1,0 +1,59 @@
+import type { Limit, SI } from "../quantity/domain-error.ts";
+import type { Relation } from "./relation.ts";
+
+/** One use of a relation: `where` says in words which place of the path the local symbols stand for. */
+export interface Step {
+  readonly relation: string;
+  readonly where: string;
+  readonly inputs: Readonly<Record<string, SI>>;
+  readonly value: SI;
+}
+
+/** A remark on a result that stays valid: about which input or result, and the bound that it passed. */
+export interface Note {
+  readonly about: string;
+  readonly says: string;
+  readonly limit?: Limit;
+}
+
+/** What a model computes through: it evaluates relations, and may record them. */
+export interface Trace {
+  use<In extends string>(relation: Relation<In>, inputs: Readonly<Record<In, SI>>, where: string): SI;
+  note(note: Note): void;
+}
+
+/** Computes and records nothing: for solvers and sweeps. */
+export const plain: Trace = { use: (relation, inputs) => relation.compute(inputs), note: () => {} };
+
+export interface Recording extends Trace {
+  readonly steps: readonly Step[];
+  readonly notes: readonly Note[];
+}
+
+/** Computes the same numbers as `plain`, and keeps every step, every note, and a note for each range left. */
+export function recording(): Recording {
+  const steps: Step[] = [];
+  const notes: Note[] = [];
+  return {
+    steps,
+    notes,
+    note: (note) => {
+      notes.push(note);
+    },
+    use: (relation, inputs, where) => {
+      const value = relation.compute(inputs);
+      steps.push({ relation: relation.id, where, inputs, value });
+      for (const range of relation.ranges ?? []) {
+        const x = (inputs as Readonly<Record<string, SI>>)[range.input];
+        if (x === undefined || (x >= range.from && x <= range.to)) continue;
+        const quantity = (relation.inputs as Readonly<Record<string, { kind: Limit["kind"] }>>)[range.input];
+        const value = x < range.from ? range.from : range.to;
+        notes.push({ about: where, says: range.says, ...(quantity && { limit: { value, kind: quantity.kind } }) });
+      }
+      return value;
+    },
+  };
+}
+
+/** A model: a pure function of what is given, computing through relations. Lives in calc/. */
+export type Model<I, O> = (given: Readonly<I>, trace?: Trace) => O;
