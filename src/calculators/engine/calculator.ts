@@ -1,0 +1,126 @@
+import type { SI } from "../../../calc/quantity/domain-error.ts";
+import type { Kind } from "../../../calc/quantity/kinds.ts";
+import type { AnyRelation } from "../../../calc/relation/relation.ts";
+import type { Model } from "../../../calc/relation/trace.ts";
+
+/** Shown only while each named choice holds one of the listed options. */
+export type When = Readonly<Record<string, readonly string[]>>;
+
+/** A number that the visitor gives. Numbers are in SI. */
+export interface Field {
+  readonly label: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** The example value that stands in the field until it is touched. */
+  readonly start: SI;
+  /** Values outside are refused, with the bound named. */
+  readonly limits: readonly [SI, SI];
+  /** Values outside are kept, with a note. */
+  readonly typical?: readonly [SI, SI];
+  readonly help: string;
+  /** The field is the site's barometer: it shows the reading, and typing here sets it. */
+  readonly barometer?: true;
+  readonly when?: When;
+}
+
+/** A choice between named options. */
+export interface Choice {
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  readonly start: string;
+  readonly help: string;
+  readonly when?: When;
+  /** Many options: one line that opens, in place of all of them in view. */
+  readonly isList?: true;
+}
+
+export type Input = Field | Choice;
+
+export interface Outcome {
+  readonly label: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly when?: When;
+  /** Stands in the picture alone, not in the list of results. */
+  readonly inPicture?: true;
+}
+
+/** A chart of one outcome against one input, drawn through the model. */
+export interface ChartPicture<I extends string, O extends string> {
+  readonly draw: "chart";
+  /** The input that is swept, from and to (SI), and choices that must hold for it to count. */
+  readonly vary: I;
+  readonly span: readonly [SI, SI];
+  readonly holding?: Partial<Record<I, string>>;
+  /** The input or outcome on the x axis at the present state. */
+  readonly x: I | O;
+  readonly y: O;
+  readonly curves: readonly {
+    readonly label: string;
+    readonly dash?: "solid" | "alternative" | "ideal";
+    readonly with?: Partial<Record<I, SI | string>>;
+    /** Another outcome than `y`, of the same kind. */
+    readonly y?: O;
+  }[];
+  readonly title: string;
+}
+
+/** A place on the path of the air, and the outcomes that hold its state. */
+export interface StationOf<O extends string> {
+  readonly number: string;
+  readonly label: string;
+  readonly T: O;
+  readonly p: O;
+  readonly rho: O;
+  readonly w: O;
+}
+
+export interface StationPicture<O extends string> {
+  readonly draw: "stations";
+  readonly stations: readonly StationOf<O>[];
+  readonly parts: readonly {
+    readonly kind: "compressor" | "cooler" | "duct";
+    readonly label: string;
+    readonly after: number;
+  }[];
+  /** The same path with one choice changed, drawn dashed. */
+  readonly ghost?: Readonly<Record<string, string>>;
+  readonly title: string;
+}
+
+/** One quantity in every unit of its kind. */
+export interface UnitsPicture {
+  readonly draw: "units";
+  readonly title: string;
+}
+
+export type Picture<I extends string, O extends string> = (
+  | ChartPicture<I, O>
+  | StationPicture<O>
+  | UnitsPicture
+) & { readonly when?: When };
+
+/** Everything that a calculator is. Fields, messages, working, picture, link and page follow from it. */
+export interface Calculator<I extends string = string, O extends string = string> {
+  /** The file's name. Part of public links. */
+  readonly id: string;
+  readonly title: string;
+  readonly group: string;
+  /** The question it answers, in a person's words. */
+  readonly asks: string;
+  readonly inputs: Readonly<Record<I, Input>>;
+  /** In the order shown; the first one that applies is the answer. */
+  readonly results: Readonly<Record<O, Outcome>>;
+  /** Every relation that any branch may use; a test proves it complete. */
+  readonly relations: readonly AnyRelation[];
+  readonly model: Model<Record<I, SI | string>, Record<O, SI>>;
+  /** The first one whose condition holds is drawn. */
+  readonly pictures?: readonly Picture<NoInfer<I>, NoInfer<O>>[];
+}
+
+/** Keeps the names of inputs and results while a definition is written, and widens them for those who use it. */
+export const defineCalculator = <I extends string, O extends string>(
+  calculator: Calculator<I, O>,
+): Calculator => calculator as unknown as Calculator;
+
+export const isChoice = (input: Input): input is Choice => "options" in input;

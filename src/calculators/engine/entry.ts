@@ -1,0 +1,74 @@
+import type { SI } from "../../../calc/quantity/domain-error.ts";
+import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
+import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
+import { fromSI } from "../../../calc/quantity/units.ts";
+import { writePlain } from "../../../calc/quantity/write.ts";
+import { type Calculator, type Field, isChoice } from "./calculator.ts";
+
+/**
+ * What stands in one field.
+ *
+ * `typed` is null until a visitor touches the field; then the value is `example`, in SI. `unit` is the unit that the
+ * typed text is in, `shown` the unit that the field shows. They differ after a change of unit, so that changing it and
+ * changing it back loses nothing.
+ */
+export interface Entry {
+  readonly typed: string | null;
+  readonly example: SI;
+  readonly unit: string;
+  readonly shown: string;
+}
+
+/** The state of one calculator: its fields by id, and the option of each choice by id. */
+export interface Entries {
+  readonly fields: Readonly<Record<string, Entry>>;
+  readonly choices: Readonly<Record<string, string>>;
+}
+
+/** What entries are read against: asked once for the whole site. */
+export interface Surroundings {
+  readonly system: UnitSystem;
+  readonly barometer: { readonly value: SI; readonly isExample: boolean };
+}
+
+/** The state nobody has touched yet. */
+export function startEntries(calculator: Calculator, system: UnitSystem): Entries {
+  const fields: Record<string, Entry> = {};
+  const choices: Record<string, string> = {};
+  for (const [id, input] of Object.entries(calculator.inputs)) {
+    if (isChoice(input)) choices[id] = input.start;
+    else {
+      const unit = defaultUnit(input.kind, system);
+      fields[id] = { typed: null, example: input.start, unit, shown: unit };
+    }
+  }
+  return { fields, choices };
+}
+
+/** Fields nobody has touched follow the unit system; a field of one's own keeps its unit. */
+export function inSystem(calculator: Calculator, entries: Entries, system: UnitSystem): Entries {
+  const fields = Object.fromEntries(
+    Object.entries(entries.fields).map(([id, entry]) => {
+      const unit = defaultUnit((calculator.inputs[id] as Field).kind, system);
+      return [id, entry.typed === null ? { ...entry, unit, shown: unit } : entry];
+    }),
+  );
+  return { ...entries, fields };
+}
+
+export const barometerContext = (around: Surroundings) => ({ barometer: around.barometer.value });
+
+/** The value of a field, or the sentence that says why there is none. */
+export function readEntry(field: Field, entry: Entry, around: Surroundings): Reading {
+  if (entry.typed !== null)
+    return readQuantity(entry.typed, field.kind, entry.unit, barometerContext(around));
+  return { ok: true, value: entry.example, number: entry.example, unit: entry.unit };
+}
+
+/** The text that stands in the field. */
+export function entryText(field: Field, entry: Entry, around: Surroundings): string {
+  if (entry.typed !== null && entry.shown === entry.unit) return entry.typed;
+  const reading = readEntry(field, entry, around);
+  if (!reading.ok) return entry.typed ?? "";
+  return writePlain(fromSI(reading.value, entry.shown, barometerContext(around)));
+}

@@ -1,0 +1,142 @@
+import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
+import { kinds } from "../../../calc/quantity/kinds.ts";
+import { writeQuantity } from "../../../calc/quantity/write.ts";
+import { type Note, plain, recording, type Step } from "../../../calc/relation/trace.ts";
+import { type Calculator, type Field, isChoice } from "./calculator.ts";
+import { barometerContext, type Entries, readEntry, type Surroundings } from "./entry.ts";
+import { isShown } from "./shown.ts";
+
+/** A sentence under a field. `invalid` refuses the value, `outside` keeps it, `plain` only tells. */
+export interface Message {
+  readonly tone: "invalid" | "outside" | "plain";
+  readonly says: string;
+}
+
+export type Given = Readonly<Record<string, SI | string>>;
+
+export interface Success {
+  readonly values: Readonly<Record<string, SI>>;
+  readonly steps: readonly Step[];
+  /** Notes that belong to no field that is shown. */
+  readonly notes: readonly Note[];
+}
+
+export interface Evaluation {
+  readonly given: Given;
+  readonly messages: Readonly<Record<string, readonly Message[]>>;
+  /** Fields that are shown, and how many of them still hold the example value. */
+  readonly fields: number;
+  readonly examples: number;
+  readonly outcome: Success | null;
+  /** Why there is no outcome, where no single field is to blame. */
+  readonly trouble: string | null;
+}
+
+/**
+ * A sentence, with the bound that it speaks of in the visitor's own unit.
+ *
+ * Sentences that have a bound leave its number out and have it added here, so that a bound never appears in a unit that
+ * the visitor did not choose.
+ */
+export function withLimit(says: string, limit: Limit | undefined, around: Surroundings): string {
+  if (!limit) return says;
+  const unit = kinds[limit.kind][around.system];
+  return `${says} The bound is ${writeQuantity(limit.value, unit, barometerContext(around))}.`;
+}
+
+function fieldMessages(field: Field, value: SI, unit: string, around: Surroundings): Message[] {
+  const context = barometerContext(around);
+  const write = (x: SI) => writeQuantity(x, unit, context);
+  const [least, most] = field.limits;
+  if (value < least || value > most) {
+    const says = `${write(value)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
+    return [{ tone: "invalid", says }];
+  }
+  if (field.typical && (value < field.typical[0] || value > field.typical[1])) {
+    const says = `Outside the usual ${write(field.typical[0])} to ${write(field.typical[1])}. The number is kept.`;
+    return [{ tone: "outside", says }];
+  }
+  return [];
+}
+
+/** Reads every field, runs the model once with its trace, and says what is wrong where. Never throws. */
+export function evaluate(calculator: Calculator, entries: Entries, around: Surroundings): Evaluation {
+  const given: Record<string, SI | string> = { ...entries.choices };
+  const messages: Record<string, Message[]> = {};
+  let fields = 0;
+  let examples = 0;
+  let refused = false;
+  for (const [id, input] of Object.entries(calculator.inputs)) {
+    if (isChoice(input)) continue;
+    const entry = entries.fields[id];
+    if (!entry) continue;
+    given[id] = entry.example;
+    if (!isShown(calculator, input.when, entries.choices)) continue;
+    fields += 1;
+    if (input.barometer) {
+      given[id] = around.barometer.value;
+      if (around.barometer.isExample && entry.typed === null) examples += 1;
+      if (entry.typed === null) continue;
+    } else if (entry.typed === null) examples += 1;
+    const reading = readEntry(input, entry, around);
+    if (!reading.ok) {
+      messages[id] = [{ tone: "invalid", says: reading.says }];
+      refused = true;
+      continue;
+    }
+    given[id] = reading.value;
+    const found = fieldMessages(input, reading.value, entry.shown, around);
+    refused ||= found.some((m) => m.tone === "invalid");
+    messages[id] = reading.understood ? [{ tone: "plain", says: reading.understood }, ...found] : found;
+  }
+  const told = { given, messages, fields, examples };
+  if (refused) return { ...told, outcome: null, trouble: null };
+  try {
+    const trace = recording();
+    const values = calculator.model(given, trace);
+    const lost = Object.entries(calculator.results).find(
+      ([id, result]) => isShown(calculator, result.when, entries.choices) && !Number.isFinite(values[id]),
+    );
+    if (lost) {
+      const trouble = `These values give no ${lost[1].label.toLowerCase()}. Nearer the example values there is one.`;
+      return { ...told, outcome: null, trouble };
+    }
+    const isAtField = ({ about }: Note) =>
+      Object.hasOwn(calculator.inputs, about) &&
+      isShown(calculator, calculator.inputs[about]?.when, entries.choices);
+    for (const note of trace.notes) {
+      if (!isAtField(note)) continue;
+      messages[note.about] = [
+        ...(messages[note.about] ?? []),
+        { tone: "outside", says: withLimit(note.says, note.limit, around) },
+      ];
+    }
+    return {
+      ...told,
+      outcome: { values, steps: trace.steps, notes: trace.notes.filter((n) => !isAtField(n)) },
+      trouble: null,
+    };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const says = withLimit(error.message, error.limit, around);
+    const input = calculator.inputs[error.field];
+    if (!input || !isShown(calculator, input.when, entries.choices))
+      return { ...told, outcome: null, trouble: says };
+    messages[error.field] = [...(messages[error.field] ?? []), { tone: "invalid", says }];
+    return { ...told, outcome: null, trouble: null };
+  }
+}
+
+/** The outcome with some inputs changed, or null where the model refuses: for charts and for the path not taken. */
+export function tryModel(
+  calculator: Calculator,
+  given: Given,
+  changes: Given,
+): Readonly<Record<string, SI>> | null {
+  try {
+    return calculator.model({ ...given, ...changes }, plain);
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
+}

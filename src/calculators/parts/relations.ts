@@ -1,0 +1,140 @@
+import { altimeterAltitude } from "../../../calc/atmosphere/altimeter-altitude.ts";
+import { gaugePressure } from "../../../calc/atmosphere/gauge-pressure.ts";
+import { geometricAltitude } from "../../../calc/atmosphere/geometric-altitude.ts";
+import { geopotentialAltitude } from "../../../calc/atmosphere/geopotential-altitude.ts";
+import { pressureAltitude } from "../../../calc/atmosphere/pressure-altitude.ts";
+import { standardPressure } from "../../../calc/atmosphere/standard-pressure.ts";
+import { standardTemperature } from "../../../calc/atmosphere/standard-temperature.ts";
+import { actualEnthalpy } from "../../../calc/compression/actual-enthalpy.ts";
+import { constantHeatCapacity } from "../../../calc/compression/constant-heat-capacity.ts";
+import { constantIsentropicEfficiency } from "../../../calc/compression/constant-isentropic-efficiency.ts";
+import { constantIsentropicTemperature } from "../../../calc/compression/constant-isentropic-temperature.ts";
+import { constantOutletTemperature } from "../../../calc/compression/constant-outlet-temperature.ts";
+import { constantPolytropicEfficiency } from "../../../calc/compression/constant-polytropic-efficiency.ts";
+import { constantPolytropicTemperature } from "../../../calc/compression/constant-polytropic-temperature.ts";
+import { constantWork } from "../../../calc/compression/constant-work.ts";
+import { densityRatio } from "../../../calc/compression/density-ratio.ts";
+import { isentropicEfficiency } from "../../../calc/compression/isentropic-efficiency.ts";
+import { isentropicTemperature } from "../../../calc/compression/isentropic-temperature.ts";
+import { outletPressure } from "../../../calc/compression/outlet-pressure.ts";
+import { outletTemperature } from "../../../calc/compression/outlet-temperature.ts";
+import { polytropicEfficiency } from "../../../calc/compression/polytropic-efficiency.ts";
+import { polytropicTemperature } from "../../../calc/compression/polytropic-temperature.ts";
+import { pressureRatio } from "../../../calc/compression/pressure-ratio.ts";
+import { shaftPower } from "../../../calc/compression/shaft-power.ts";
+import { specificWork } from "../../../calc/compression/specific-work.ts";
+import { airFlow } from "../../../calc/engine/air-flow.ts";
+import { dryAirFlow } from "../../../calc/engine/dry-air-flow.ts";
+import { dryAirFromFuel } from "../../../calc/engine/dry-air-from-fuel.ts";
+import { fuelFlow } from "../../../calc/engine/fuel-flow.ts";
+import { fuelFlowFromAir } from "../../../calc/engine/fuel-flow-from-air.ts";
+import { moistAirFlow } from "../../../calc/engine/moist-air-flow.ts";
+import { neededDensity } from "../../../calc/engine/needed-density.ts";
+import { powerFromFuel } from "../../../calc/engine/power-from-fuel.ts";
+import { stoichiometricRatio } from "../../../calc/engine/stoichiometric-ratio.ts";
+import { condensateFlow } from "../../../calc/exchanger/condensate-flow.ts";
+import { coolerOutletTemperature } from "../../../calc/exchanger/cooler-outlet-temperature.ts";
+import { duty } from "../../../calc/exchanger/duty.ts";
+import { latentDuty } from "../../../calc/exchanger/latent-duty.ts";
+import { sensibleDuty } from "../../../calc/exchanger/sensible-duty.ts";
+import { temperatureEffectiveness } from "../../../calc/exchanger/temperature-effectiveness.ts";
+import { pressureAfterLoss } from "../../../calc/flow/pressure-after-loss.ts";
+import { density } from "../../../calc/fluids/density.ts";
+import { dewPoint } from "../../../calc/fluids/dew-point.ts";
+import { enhancementFactor } from "../../../calc/fluids/enhancement-factor.ts";
+import { enthalpy } from "../../../calc/fluids/enthalpy.ts";
+import { gasConstant } from "../../../calc/fluids/gas-constant.ts";
+import { humidityRatio } from "../../../calc/fluids/humidity-ratio.ts";
+import { humidityRatioFromWetBulb } from "../../../calc/fluids/humidity-ratio-from-wet-bulb.ts";
+import { latentHeat } from "../../../calc/fluids/latent-heat.ts";
+import { relativeHumidity } from "../../../calc/fluids/relative-humidity.ts";
+import { saturatedHumidityRatio } from "../../../calc/fluids/saturated-humidity-ratio.ts";
+import { saturationOverIce } from "../../../calc/fluids/saturation-over-ice.ts";
+import { saturationOverWater } from "../../../calc/fluids/saturation-over-water.ts";
+import { saturationPressure } from "../../../calc/fluids/saturation-pressure.ts";
+import { temperatureEntropy } from "../../../calc/fluids/temperature-entropy.ts";
+import { vapourPressure } from "../../../calc/fluids/vapour-pressure.ts";
+import { vapourPressureFromHumidityRatio } from "../../../calc/fluids/vapour-pressure-from-humidity-ratio.ts";
+import { wetBulb } from "../../../calc/fluids/wet-bulb.ts";
+import { wickLatentHeat } from "../../../calc/fluids/wick-latent-heat.ts";
+import type { AnyRelation } from "../../../calc/relation/relation.ts";
+
+/** From a humidity reading to the state of moist air. */
+export const humidityRelations: readonly AnyRelation[] = [
+  saturationPressure,
+  saturationOverWater,
+  saturationOverIce,
+  enhancementFactor,
+  vapourPressure,
+  relativeHumidity,
+  humidityRatio,
+  vapourPressureFromHumidityRatio,
+  saturatedHumidityRatio,
+  dewPoint,
+  wickLatentHeat,
+  humidityRatioFromWetBulb,
+  wetBulb,
+  gasConstant,
+];
+
+/** One compression, with either heat capacity and either efficiency. */
+export const compressorRelations: readonly AnyRelation[] = [
+  gasConstant,
+  density,
+  enthalpy,
+  temperatureEntropy,
+  outletPressure,
+  pressureRatio,
+  isentropicTemperature,
+  polytropicTemperature,
+  actualEnthalpy,
+  outletTemperature,
+  isentropicEfficiency,
+  polytropicEfficiency,
+  specificWork,
+  shaftPower,
+  constantIsentropicTemperature,
+  constantOutletTemperature,
+  constantPolytropicTemperature,
+  constantHeatCapacity,
+  constantWork,
+  constantIsentropicEfficiency,
+  constantPolytropicEfficiency,
+  densityRatio,
+];
+
+/** Air, fuel and power. */
+export const engineRelations: readonly AnyRelation[] = [
+  airFlow,
+  neededDensity,
+  fuelFlow,
+  fuelFlowFromAir,
+  dryAirFromFuel,
+  moistAirFlow,
+  dryAirFlow,
+  powerFromFuel,
+  stoichiometricRatio,
+];
+
+/** A cooler of given effectiveness and loss. */
+export const coolerRelations: readonly AnyRelation[] = [
+  coolerOutletTemperature,
+  temperatureEffectiveness,
+  sensibleDuty,
+  condensateFlow,
+  latentDuty,
+  duty,
+  latentHeat,
+  pressureAfterLoss,
+];
+
+/** The standard atmosphere and the gauge. */
+export const atmosphereRelations: readonly AnyRelation[] = [
+  standardTemperature,
+  standardPressure,
+  pressureAltitude,
+  geopotentialAltitude,
+  geometricAltitude,
+  altimeterAltitude,
+  gaugePressure,
+];

@@ -1,0 +1,149 @@
+import { useLayoutEffect, useState } from "preact/hooks";
+import { standardPressure } from "../../calc/atmosphere/standard-pressure.ts";
+import { defaultUnit, kinds } from "../../calc/quantity/kinds.ts";
+import { readQuantity } from "../../calc/quantity/read.ts";
+import { fromSI } from "../../calc/quantity/units.ts";
+import { writeNumber, writePlain, writeQuantity } from "../../calc/quantity/write.ts";
+import { barometerLimits, readBarometer } from "../calculators/engine/barometer.ts";
+import type { Field } from "../calculators/engine/calculator.ts";
+import type { Entry } from "../calculators/engine/entry.ts";
+import type { Message } from "../calculators/engine/evaluate.ts";
+import { FieldRow, unitLabel } from "./field.tsx";
+import { wake } from "./page-link.ts";
+import { change, changeSystem, keep, settings, visiting } from "./settings.ts";
+import { useSettings, useSurroundings } from "./use-surroundings.ts";
+
+const stationField: Field = {
+  label: "Station pressure",
+  symbol: "p_0",
+  kind: "pressure",
+  start: 100_000,
+  limits: barometerLimits,
+  help: "As the instrument on the spot reads, absolute; not the weather report's figure, which is corrected to sea level.",
+};
+const elevationField: Field = {
+  label: "Or the elevation of the place",
+  symbol: "H",
+  kind: "altitude",
+  start: 110,
+  limits: [-430, 6000],
+  help: "Gives the pressure of the standard atmosphere. Weather moves the real one by a few per cent.",
+};
+
+/** The barometer, asked once for the whole site, and the unit system. */
+export default function HeadSettings() {
+  const around = useSurroundings();
+  const { barometer, fromElevation } = useSettings();
+  const [isGuest, setGuest] = useState(false);
+  const [station, setStation] = useState<Entry | null>(null);
+  const [elevation, setElevation] = useState<Entry | null>(null);
+  const [messages, setMessages] = useState<Record<"station" | "elevation", readonly Message[]>>({
+    station: [],
+    elevation: [],
+  });
+  useLayoutEffect(() => {
+    wake();
+    return visiting.subscribe((guest) => setGuest(guest !== null));
+  }, []);
+
+  const { system } = around;
+  const unit = kinds.pressure[system];
+  const value = writeNumber(fromSI(around.barometer.value, unit, {}));
+
+  const enterStation = (entry: Entry) => {
+    setStation(entry);
+    setElevation(null);
+    const reading = readBarometer(entry);
+    setMessages({ elevation: [], station: reading.ok ? [] : [{ tone: "invalid", says: reading.says }] });
+    if (reading.ok && entry.typed !== null) change({ barometer: entry, fromElevation: false });
+  };
+  const enterElevation = (entry: Entry) => {
+    setElevation(entry);
+    const says = takeElevation(entry);
+    setMessages({ station: [], elevation: says === null ? [] : [{ tone: "invalid", says }] });
+    if (says === null) setStation(null);
+  };
+  const takeElevation = (entry: Entry): string | null => {
+    if (entry.typed === null) return null;
+    const reading = readQuantity(entry.typed, "altitude", entry.unit, {});
+    if (!reading.ok) return reading.says;
+    const [least, most] = elevationField.limits;
+    if (reading.value < least || reading.value > most) {
+      const write = (x: number) => writeQuantity(x, entry.shown, {});
+      return `${write(reading.value)} is not a place with a test bed. Accepted: ${write(least)} to ${write(most)}.`;
+    }
+    const shown = defaultUnit("pressure", system);
+    const typed = writePlain(fromSI(standardPressure.compute({ H: reading.value }), shown, {}));
+    change({ barometer: { typed, example: stationField.start, unit: shown, shown }, fromElevation: true });
+    return null;
+  };
+
+  const blankElevation: Entry = {
+    typed: null,
+    example: elevationField.start,
+    unit: kinds.altitude[system],
+    shown: kinds.altitude[system],
+  };
+  return (
+    <>
+      <button type="button" class="set" popovertarget="barometer">
+        <span class="long">Barometer </span>
+        <span class={`chip ${around.barometer.isExample ? "" : "is-set"}`}>
+          {around.barometer.isExample && <i>e.g. </i>}
+          {value} {unitLabel(unit)}
+        </span>
+      </button>
+      <label class="set units">
+        <span class="hidden">Units</span>
+        <select
+          value={system}
+          onChange={(event) => changeSystem(event.currentTarget.value === "us" ? "us" : "metric")}
+        >
+          <option value="metric">SI</option>
+          <option value="us">US</option>
+        </select>
+      </label>
+      <div id="barometer" popover="auto" class="sheet pop" role="dialog" aria-label="Barometer">
+        <p class="sub">The barometer where the engine stands</p>
+        <FieldRow
+          id="head-station"
+          field={stationField}
+          entry={station ?? barometer}
+          isExample={barometer.typed === null && station?.typed == null}
+          messages={messages.station}
+          around={around}
+          onEntry={enterStation}
+        />
+        <FieldRow
+          id="head-elevation"
+          field={elevationField}
+          entry={elevation ?? blankElevation}
+          isExample={elevation === null}
+          messages={messages.elevation}
+          around={around}
+          onEntry={enterElevation}
+        />
+        {fromElevation && (
+          <p class="msg">
+            The barometer stands at {value} {unitLabel(unit)}, worked out from the elevation. A reading on the
+            spot is better.
+          </p>
+        )}
+        {isGuest && (
+          <p class="msg" role="status">
+            Barometer and units on this page come from the link. Yours are kept.{" "}
+            <button type="button" class="btn quiet" onClick={() => keep(settings.get())}>
+              Make these mine
+            </button>
+            <button type="button" class="btn quiet" onClick={() => visiting.set(null)}>
+              Use mine here
+            </button>
+          </p>
+        )}
+        <button type="button" class="btn" popovertarget="barometer" popovertargetaction="hide">
+          Close
+        </button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,113 @@
+import { kinds } from "../../calc/quantity/kinds.ts";
+import { fromSI, units } from "../../calc/quantity/units.ts";
+import type { Field } from "../calculators/engine/calculator.ts";
+import {
+  barometerContext,
+  type Entry,
+  entryText,
+  readEntry,
+  type Surroundings,
+} from "../calculators/engine/entry.ts";
+import type { Message } from "../calculators/engine/evaluate.ts";
+import { Sym } from "./symbol.tsx";
+
+interface Props {
+  id: string;
+  field: Field;
+  entry: Entry;
+  isExample: boolean;
+  messages: readonly Message[];
+  around: Surroundings;
+  onEntry: (entry: Entry) => void;
+}
+
+/** A unit's label, and what stands for the plain number. */
+export const unitLabel = (id: string): string => units[id]?.label ?? id;
+
+/** An opening bold part for the first words of a message that warns. */
+function Says({ message }: { message: Message }) {
+  if (message.tone === "plain") return <>{message.says}</>;
+  const end = message.says.search(/(?<=[.:]) /);
+  if (end < 0) return <b>{message.says}</b>;
+  return (
+    <>
+      <b>{message.says.slice(0, end)}</b>
+      {message.says.slice(end)}
+    </>
+  );
+}
+
+const canBeNegative = new Set(["temperature", "temperatureDifference", "altitude", "gaugePressure"]);
+
+/** One quantity that the visitor gives: label and symbol, number, unit, and what there is to say about it. */
+export function FieldRow({ id, field, entry, isExample, messages, around, onEntry }: Props) {
+  const offered: readonly string[] = kinds[field.kind].units;
+  const tone = messages.some((m) => m.tone === "invalid")
+    ? "is-invalid"
+    : messages.some((m) => m.tone === "outside")
+      ? "is-outside"
+      : "";
+  const told = [...messages.map((message) => ({ message, key: message.says }))];
+  const help =
+    field.barometer && entry.typed === null ? "From your barometer, at the head of the page." : field.help;
+  const hasText = told.length > 0 || help !== "";
+  return (
+    <div class={`field ${isExample ? "is-example" : ""} ${tone}`}>
+      <label for={id}>
+        {field.label} <Sym of={field.symbol} />
+      </label>
+      <div class="entry">
+        {isExample && (
+          <span class="eg" aria-hidden="true">
+            e.g.
+          </span>
+        )}
+        <input
+          id={id}
+          type="text"
+          inputMode={canBeNegative.has(field.kind) ? "text" : "decimal"}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          maxLength={200}
+          value={entryText(field, entry, around)}
+          aria-invalid={tone === "is-invalid"}
+          aria-describedby={hasText ? `${id}-msg` : undefined}
+          onInput={(event) => onEntry({ ...entry, typed: event.currentTarget.value, unit: entry.shown })}
+        />
+        {offered.length > 1 ? (
+          <select
+            class="unit"
+            aria-label={`Unit of ${field.label.toLowerCase()}`}
+            value={entry.shown}
+            onChange={(event) => onEntry({ ...entry, shown: event.currentTarget.value })}
+          >
+            {offered.map((unit) => (
+              <option key={unit} value={unit}>
+                {unitLabel(unit)}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <span class="unit none">{unitLabel(entry.shown)}</span>
+        )}
+      </div>
+      {hasText && (
+        <div class="msg" id={`${id}-msg`} aria-live="polite">
+          {told.map(({ message, key }) => (
+            <p key={key}>
+              <Says message={message} />
+            </p>
+          ))}
+          {tone !== "is-invalid" && help !== "" && <p>{help}</p>}
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What an entry means in the unit shown, for lists of numbers. */
+export function entryNumber(field: Field, entry: Entry, around: Surroundings): number | null {
+  const reading = readEntry(field, entry, around);
+  return reading.ok ? fromSI(reading.value, entry.shown, barometerContext(around)) : null;
+}

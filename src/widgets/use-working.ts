@@ -1,0 +1,38 @@
+import type { RefObject } from "preact";
+import { useLayoutEffect, useRef } from "preact/hooks";
+import type { Calculator } from "../calculators/engine/calculator.ts";
+import type { Surroundings } from "../calculators/engine/entry.ts";
+import type { Success } from "../calculators/engine/evaluate.ts";
+import { readTemplates, showWorking } from "./working.ts";
+
+/**
+ * Keeps the working that the build typeset beside a calculator in step with its numbers.
+ *
+ * Closed working is not laid out and costs nothing: it is filled when it opens. Filling in a layout effect keeps the
+ * formulas in the same frame as the results.
+ */
+export function useWorking(
+  root: RefObject<HTMLElement>,
+  calculator: Calculator,
+  outcome: Success | null,
+  around: Surroundings,
+): void {
+  const templates = useRef<Map<string, Element> | null>(null);
+  useLayoutEffect(() => {
+    const details = root.current
+      ?.closest("[data-calculator]")
+      ?.querySelector<HTMLDetailsElement>("details.work");
+    const list = details?.querySelector("ol");
+    if (!details || !list || !outcome) return;
+    const show = () => {
+      if (!details.open) return;
+      templates.current ??= readTemplates(details);
+      showWorking(list, templates.current, outcome.steps, calculator.relations, around);
+    };
+    show();
+    const count = details.querySelector("[data-step-count]");
+    if (count) count.textContent = String(outcome.steps.length);
+    details.addEventListener("toggle", show);
+    return () => details.removeEventListener("toggle", show);
+  }, [root, calculator, outcome, around]);
+}
