@@ -1,0 +1,211 @@
+/** What kind of quantity a number is, and the units in which it is kept, worked with, shown and offered. */
+export interface KindInfo {
+  /** Plain words, without an article. */
+  readonly name: string;
+  /** The unit in which the number is kept. All units here and below are ids of calc/quantity/units.ts. */
+  readonly si: string;
+  /** The unit in which working shows the number. */
+  readonly kilo: string;
+  /** What a field shows until somebody chooses another unit. */
+  readonly metric: string;
+  readonly us: string;
+  /** The units a field offers, in order. */
+  readonly units: readonly string[];
+}
+
+const pressures = ["kPa", "bar", "psi", "inHg", "inH2O", "mbar", "mmHg", "Pa", "MPa", "atm"] as const;
+const differences = [...pressures, "inH2O-60F", "mmH2O"] as const;
+
+export const kinds = {
+  pressure: {
+    name: "absolute pressure",
+    si: "Pa",
+    kilo: "kPa",
+    metric: "kPa",
+    us: "psi",
+    units: pressures.flatMap((id) => [id, `${id}-g`]),
+  },
+  /** Kept as the height above the barometer, so its units are the plain ones. */
+  gaugePressure: {
+    name: "gauge pressure",
+    si: "Pa",
+    kilo: "kPa",
+    metric: "kPa",
+    us: "psi",
+    units: pressures,
+  },
+  pressureDifference: {
+    name: "pressure difference",
+    si: "Pa",
+    kilo: "kPa",
+    metric: "kPa",
+    us: "psi",
+    units: differences,
+  },
+  temperature: {
+    name: "temperature",
+    si: "K",
+    kilo: "K",
+    metric: "degC",
+    us: "degF",
+    units: ["degC", "degF", "K", "degR"],
+  },
+  temperatureDifference: {
+    name: "temperature difference",
+    si: "K",
+    kilo: "K",
+    metric: "K",
+    us: "degF-d",
+    units: ["K", "degF-d"],
+  },
+  density: {
+    name: "density",
+    si: "kg/m3",
+    kilo: "kg/m3",
+    metric: "kg/m3",
+    us: "lb/ft3",
+    units: ["kg/m3", "lb/ft3", "g/L", "kg/L"],
+  },
+  specificVolume: {
+    name: "specific volume",
+    si: "m3/kg",
+    kilo: "m3/kg",
+    metric: "m3/kg",
+    us: "ft3/lb",
+    units: ["m3/kg", "ft3/lb", "L/kg"],
+  },
+  massFlow: {
+    name: "mass flow",
+    si: "kg/s",
+    kilo: "kg/s",
+    metric: "kg/s",
+    us: "lb/min",
+    units: ["kg/s", "kg/min", "kg/h", "g/s", "lb/min", "lb/h", "lb/s"],
+  },
+  volumeFlow: {
+    name: "volume flow",
+    si: "m3/s",
+    kilo: "m3/s",
+    metric: "m3/min",
+    us: "ft3/min",
+    units: ["m3/s", "m3/min", "m3/h", "L/s", "L/min", "ft3/min", "gal/min", "impgal/min"],
+  },
+  volume: {
+    name: "volume",
+    si: "m3",
+    kilo: "m3",
+    metric: "L",
+    us: "in3",
+    units: ["L", "cm3", "in3", "m3", "ft3", "gal", "impgal"],
+  },
+  ratio: { name: "ratio", si: "1", kilo: "1", metric: "1", us: "1", units: ["1"] },
+  fraction: { name: "fraction", si: "1", kilo: "1", metric: "1", us: "1", units: ["1", "%"] },
+  humidityRatio: {
+    name: "humidity ratio",
+    si: "kg/kg",
+    kilo: "kg/kg",
+    metric: "g/kg",
+    us: "gr/lb",
+    units: ["g/kg", "gr/lb", "kg/kg", "lb/lb"],
+  },
+  power: {
+    name: "power",
+    si: "W",
+    kilo: "kW",
+    metric: "kW",
+    us: "hp",
+    units: ["kW", "hp", "PS", "W", "MW"],
+  },
+  heatFlow: {
+    name: "heat flow",
+    si: "W",
+    kilo: "kW",
+    metric: "kW",
+    us: "BTU/min",
+    units: ["kW", "BTU/min", "BTU/h", "W", "MW", "hp"],
+  },
+  specificEnergy: {
+    name: "specific energy",
+    si: "J/kg",
+    kilo: "kJ/kg",
+    metric: "kJ/kg",
+    us: "BTU/lb",
+    units: ["kJ/kg", "BTU/lb", "J/kg", "MJ/kg"],
+  },
+  /** Also entropies and gas constants. */
+  specificHeat: {
+    name: "specific heat",
+    si: "J/(kg K)",
+    kilo: "kJ/(kg K)",
+    metric: "kJ/(kg K)",
+    us: "BTU/(lb degF)",
+    units: ["kJ/(kg K)", "J/(kg K)", "BTU/(lb degF)", "ft lbf/(lb degR)"],
+  },
+  rotationalSpeed: {
+    name: "rotational speed",
+    si: "rev/s",
+    kilo: "rev/s",
+    metric: "rev/min",
+    us: "rev/min",
+    units: ["rev/min", "rev/s", "rad/s"],
+  },
+  specificFuel: {
+    name: "specific fuel consumption",
+    si: "kg/J",
+    kilo: "kg/kJ",
+    metric: "g/kWh",
+    us: "lb/(hp h)",
+    units: ["g/kWh", "kg/kWh", "lb/(hp h)", "g/MJ", "kg/kJ", "kg/J"],
+  },
+  altitude: {
+    name: "altitude",
+    si: "m",
+    kilo: "m",
+    metric: "m",
+    us: "ft",
+    units: ["m", "ft", "km"],
+  },
+  speed: {
+    name: "speed",
+    si: "m/s",
+    kilo: "m/s",
+    metric: "m/s",
+    us: "ft/s",
+    units: ["m/s", "km/h", "ft/s", "ft/min", "mi/h"],
+  },
+  viscosity: {
+    name: "dynamic viscosity",
+    si: "Pa s",
+    kilo: "Pa s",
+    metric: "uPa s",
+    us: "lb/(ft h)",
+    units: ["Pa s", "mPa s", "uPa s", "cP", "lb/(ft h)", "lb/(ft s)"],
+  },
+  conductivity: {
+    name: "thermal conductivity",
+    si: "W/(m K)",
+    kilo: "W/(m K)",
+    metric: "W/(m K)",
+    us: "BTU/(h ft degF)",
+    units: ["W/(m K)", "mW/(m K)", "BTU/(h ft degF)"],
+  },
+  molarMass: {
+    name: "molar mass",
+    si: "kg/mol",
+    kilo: "kg/mol",
+    metric: "g/mol",
+    us: "g/mol",
+    units: ["g/mol", "kg/mol", "kg/kmol", "lb/lbmol"],
+  },
+} as const satisfies Record<string, KindInfo>;
+
+export type Kind = keyof typeof kinds;
+
+export type UnitSystem = "metric" | "us";
+
+/** The unit in which a field of this kind shows its number until somebody chooses another. */
+export const defaultUnit = (kind: Kind, system: UnitSystem): string => kinds[kind][system];
+
+/** Whether a field of this kind offers the unit with this id; for ids that come from a link or a file. */
+export const isUnitOf = (kind: Kind, id: string): boolean =>
+  (kinds[kind].units as readonly string[]).includes(id);

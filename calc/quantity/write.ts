@@ -1,0 +1,57 @@
+import type { SI } from "./domain-error.ts";
+import { fromSI, type UnitContext, unitOf } from "./units.ts";
+
+const noBreakSpace = "\u00a0";
+const thinNoBreakSpace = "\u202f";
+const minus = "\u2212";
+
+const mustBeFinite = (x: number) => {
+  if (!Number.isFinite(x)) throw new RangeError(`only a finite number can be written, not ${x}`);
+};
+
+const superscript = (n: number) =>
+  [...String(n)].map((c) => (c === "-" ? "⁻" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Number(c)))).join("");
+
+/**
+ * A number to read: `digits` significant figures (1 to 17) with the zeros that belong to them, a true minus, thousands
+ * parted by a thin space from 10 000 on, and a power of ten from a million up and below a thousandth.
+ * `writeNumber(99)` is `99.00`, `writeNumber(-0.000018, 2)` is `−1.8 × 10⁻⁵`. Throws `RangeError` unless `x` is finite.
+ */
+export function writeNumber(x: number, digits = 4): string {
+  mustBeFinite(x);
+  if (x === 0) return "0";
+  const [mantissa = "", power = ""] = Math.abs(x)
+    .toExponential(digits - 1)
+    .split("e");
+  const exponent = Number(power);
+  const sign = x < 0 ? minus : "";
+  if (exponent >= 6 || exponent < -3)
+    return `${sign}${mantissa}${noBreakSpace}×${noBreakSpace}10${superscript(exponent)}`;
+  const text = Number(`${mantissa}e${power}`).toFixed(Math.max(0, digits - 1 - exponent));
+  return sign + (exponent < 4 ? text : text.replace(/^\d+(?=\d{3}\b)/, `$&${thinNoBreakSpace}`));
+}
+
+/**
+ * An SI value to read in a unit: `writeQuantity(99e3, "kPa", {}, 3)` is `99.0 kPa`, with a no-break space. Fails as
+ * `fromSI` and `writeNumber` do.
+ */
+export function writeQuantity(value: SI, unit: string, context: UnitContext = {}, digits = 4): string {
+  const number = writeNumber(fromSI(value, unit, context), digits);
+  const { label } = unitOf(unit);
+  return label ? number + noBreakSpace + label : number;
+}
+
+/**
+ * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,
+ * free of the last bits that a conversion leaves; a longer one is rounded to five, so 99 kPa in psi is `14.359`. What
+ * this writes reads back as the same text, and lies within 5 parts in 100 000 of `x`. Throws `RangeError` where `x` is
+ * not finite, or rounds to what is not.
+ */
+export function writePlain(x: number): string {
+  mustBeFinite(x);
+  const figures = (n: number) => n.toExponential().replace(/e.*|\D/g, "").length;
+  const clean = Number(x.toPrecision(12));
+  const short = figures(clean) <= 8 ? clean : Number(x.toPrecision(5));
+  mustBeFinite(short);
+  return String(short);
+}

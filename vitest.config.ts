@@ -1,0 +1,28 @@
+import { defineConfig } from "vitest/config";
+
+const jsx = { oxc: { jsx: { runtime: "automatic", importSource: "preact" } } } as const;
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        ...jsx,
+        test: {
+          name: "unit",
+          environment: "node",
+          include: ["tests/{calc,src,contracts}/**/*.test.{ts,tsx}"],
+        },
+      },
+      {
+        ...jsx,
+        test: {
+          name: "site",
+          environment: "node",
+          include: ["tests/site/**/*.test.ts"],
+          fileParallelism: false,
+          testTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
