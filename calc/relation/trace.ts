@@ -48,7 +48,11 @@ export function recording(): Recording {
         if (x === undefined || (x >= range.from && x <= range.to)) continue;
         const quantity = (relation.inputs as Readonly<Record<string, { kind: Limit["kind"] }>>)[range.input];
         const value = x < range.from ? range.from : range.to;
-        notes.push({ about: where, says: range.says, ...(quantity && { limit: { value, kind: quantity.kind } }) });
+        notes.push({
+          about: where,
+          says: range.says,
+          ...(quantity && { limit: { value, kind: quantity.kind } }),
+        });
       }
       return value;
     },

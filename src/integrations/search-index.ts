@@ -1,0 +1,51 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { AstroIntegration } from "astro";
+
+/** What has no words to find: formulas, drawings, and what a calculator computes. */
+const left = [".katex", "svg", "[data-noindex]", "nav", "select", "output"];
+
+const types: Readonly<Record<string, string>> = {
+  js: "text/javascript",
+  css: "text/css",
+  json: "application/json",
+};
+
+/** Indexes the built pages for search. `astro dev` answers from the index of the last build. */
+export function searchIndex(): AstroIntegration {
+  let out = "";
+  return {
+    name: "search-index",
+    hooks: {
+      "astro:config:done": ({ config }) => {
+        out = fileURLToPath(config.outDir);
+      },
+      "astro:server:setup": ({ server }) => {
+        server.middlewares.use("/pagefind", async (request, response, next) => {
+          const path = new URL(request.url ?? "/", "http://localhost").pathname;
+          try {
+            const content = await readFile(join(out, "pagefind", path));
+            response.setHeader(
+              "content-type",
+              types[path.split(".").at(-1) ?? ""] ?? "application/octet-stream",
+            );
+            response.end(content);
+          } catch {
+            next();
+          }
+        });
+      },
+      "astro:build:done": async ({ dir, logger }) => {
+        const pagefind = await import("pagefind");
+        const { index, errors } = await pagefind.createIndex({ excludeSelectors: left });
+        if (!index) throw new Error(`The search index failed: ${errors.join(" ")}`);
+        const root = fileURLToPath(dir);
+        const { page_count } = await index.addDirectory({ path: root });
+        await index.writeFiles({ outputPath: join(root, "pagefind") });
+        await pagefind.close();
+        logger.info(`${page_count} pages indexed`);
+      },
+    },
+  };
+}

@@ -1,0 +1,15 @@
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { expect, test } from "vitest";
+import { onlyWoff2 } from "../../../src/integrations/katex-fonts.ts";
+
+test.each(["katex.css", "katex.min.css"])("%s keeps its WOFF2 fonts and nothing older", async (name) => {
+  const css = await readFile(createRequire(import.meta.url).resolve(`katex/dist/${name}`), "utf8");
+  const kept = onlyWoff2(css);
+  const count = (text: string, format: RegExp) => text.match(format)?.length ?? 0;
+  const faces = count(css, /@font-face/g);
+  expect(faces).toBeGreaterThan(15);
+  expect(count(kept, /url\([^)]*\.woff2\)/g)).toBe(faces);
+  expect(count(kept, /url\(/g)).toBe(faces);
+  expect(kept.replaceAll(/@font-face\s*\{[^}]*\}/g, "")).toBe(css.replaceAll(/@font-face\s*\{[^}]*\}/g, ""));
+});
