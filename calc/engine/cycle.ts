@@ -1,0 +1,60 @@
+import { accept } from "../quantity/accept.ts";
+import type { SI } from "../quantity/domain-error.ts";
+
+export type Cycle = "four-stroke" | "two-stroke";
+
+/** Crankshaft revolutions in one cycle. */
+export const revolutionsPerCycle = { "four-stroke": 2, "two-stroke": 1 } as const satisfies Record<
+  Cycle,
+  number
+>;
+
+/** Engine that breathes: m³, rev/s, 0 to 2. */
+export interface EngineGiven {
+  readonly V_d?: SI | undefined;
+  readonly n?: SI | undefined;
+  readonly cycle?: Cycle | undefined;
+  readonly eta_v?: SI | undefined;
+}
+
+/** The engine's data, checked: displacement 1e-6 to 30 m³, speed 0.01 to 1000 rev/s, efficiency 0.01 to 2. */
+export function acceptEngine(given: EngineGiven) {
+  return {
+    V_d: accept("V_d", "The displacement", given.V_d, { kind: "volume", atLeast: 1e-6, atMost: 30 }),
+    n: accept("n", "The engine speed", given.n, { kind: "rotationalSpeed", atLeast: 0.01, atMost: 1000 }),
+    n_R: revolutionsPerCycle[given.cycle ?? "four-stroke"],
+    eta_v: accept("eta_v", "The volumetric efficiency", given.eta_v, {
+      kind: "fraction",
+      above: 0,
+      atMost: 2,
+    }),
+  };
+}
+
+/** Fuel and mixture: kg/J and two ratios. */
+export interface FuelGiven {
+  readonly b?: SI | undefined;
+  readonly lambda?: SI | undefined;
+  readonly AFR_st?: SI | undefined;
+}
+
+/** Specific fuel above 0 to 3600 g/kWh, relative air-fuel ratio 0.3 to 20, stoichiometric ratio 1 to 40; all checked. */
+export function acceptFuel(given: FuelGiven) {
+  return {
+    b: accept("b", "The brake specific fuel consumption", given.b, {
+      kind: "specificFuel",
+      above: 0,
+      atMost: 1e-6,
+    }),
+    lambda: accept("lambda", "The relative air-fuel ratio", given.lambda, {
+      kind: "ratio",
+      atLeast: 0.3,
+      atMost: 20,
+    }),
+    AFR_st: accept("AFR_st", "The stoichiometric air-fuel ratio", given.AFR_st, {
+      kind: "ratio",
+      atLeast: 1,
+      atMost: 40,
+    }),
+  };
+}

@@ -1,0 +1,34 @@
+import type { SI } from "../quantity/domain-error.ts";
+import type { Trace } from "../relation/trace.ts";
+import { dewPoint } from "./dew-point.ts";
+import { enhancementFactor } from "./enhancement-factor.ts";
+import { saturationTemperature } from "./saturation-temperature.ts";
+
+/** Frost point of -100 °C: below it the air is called dry, and has no dew point worth a number. Pa. */
+const DRY = 1.4e-3;
+
+/**
+ * Dew point in K of vapour at `p_v` Pa in air at `p` Pa absolute, or undefined where the air is practically dry.
+ *
+ * The enhancement factor belongs to the dew point, which depends on the factor: both are repeated until the dew point
+ * moves by less than 1e-9 K. The trace gets the last round only. Throws an Error after 50 rounds.
+ */
+export function dewPointAtPressure(
+  state: { readonly p_v: SI; readonly p: SI },
+  trace: Trace,
+  where: string,
+): SI | undefined {
+  const { p_v, p } = state;
+  if (p_v < DRY) return undefined;
+  let T = saturationTemperature(p_v);
+  for (let i = 0; i < 50; i++) {
+    const next = saturationTemperature(p_v / enhancementFactor.compute({ T, p }));
+    const moved = Math.abs(next - T);
+    T = next;
+    if (moved < 1e-9) {
+      const f_e = trace.use(enhancementFactor, { T, p }, where);
+      return trace.use(dewPoint, { p_v, f_e }, where);
+    }
+  }
+  throw new Error(`no dew point for ${p_v} Pa of vapour at ${p} Pa`);
+}
