@@ -19,6 +19,7 @@ export default defineConfig({
           name: "site",
           environment: "node",
           include: ["tests/site/**/*.test.ts"],
+          globalSetup: "tests/site/setup.ts",
           fileParallelism: false,
           testTimeout: 60_000,
         },

@@ -233,7 +233,7 @@ function check(site: Site, path: Path): void {
     path.p_3 <= 0,
     "Delta_p_23",
     "The loss of the cooler is larger than the pressure before it. It has to be below that pressure.",
-    { value: path.p_2, kind: "pressure" },
+    { value: path.p_2, kind: "pressureDifference" },
   );
   refuse(
     cooler.kind === "temperature" && cooler.T_3 > path.T_2,
@@ -286,7 +286,7 @@ function findRatio(site: Site, wish: Exclude<Wish, { kind: "ratio" }>, trace: Tr
   if (least > aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio below 1, which is a throttle and not a compressor. A compressor that does nothing already gives the limit; more than that is accepted.`,
+      `${what} would need a pressure ratio below 1, which is a throttle and not a compressor. A compressor that does nothing already gives the bound; more than that is accepted.`,
       bound(least),
     );
   }
@@ -294,7 +294,7 @@ function findRatio(site: Site, wish: Exclude<Wish, { kind: "ratio" }>, trace: Tr
   if (most < aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio above 10, where this search ends; one compressor does not reach it. At a ratio of 10 this path gives the limit.`,
+      `${what} would need a pressure ratio above 10, where this search ends; one compressor does not reach it. At a ratio of 10 this path gives the bound.`,
       bound(most),
     );
   }

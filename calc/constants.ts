@@ -10,13 +10,19 @@ export interface Constant {
 }
 
 const weights: Source = {
+  key: "iupac-atomic-weights-2005",
+  where: "standard atomic weights, summed over the atoms",
+  standing: "from memory",
+};
+const abridgedWeights: Source = {
   key: "iupac-atomic-weights-2013",
-  where: "standard atomic weights, summed",
+  where: "conventional atomic weights, five digits",
   standing: "from memory",
 };
 const composition: Source = {
   key: "us-standard-atmosphere-1976",
-  where: "composition of clean dry air, with carbon dioxide at 400 parts per million in place of oxygen",
+  where:
+    "composition of clean dry air; carbon dioxide as it is now, 400 parts per million, and the rest counted as oxygen",
   standing: "from memory",
 };
 const atmosphere: Source = {
@@ -37,6 +43,11 @@ const parts = { N2: 0.78084, O2: 0.20942, Ar: 0.00934, CO2: 0.0004 };
 const sum = parts.N2 + parts.O2 + parts.Ar + parts.CO2;
 const x = { N2: parts.N2 / sum, O2: parts.O2 / sum, Ar: parts.Ar / sum, CO2: parts.CO2 / sum };
 const M_a = x.N2 * M.N2 + x.O2 * M.O2 + x.Ar * M.Ar + x.CO2 * M.CO2;
+
+const g_0 = 9.80665;
+const beta_T = 0.0065;
+const R_sa = 8.31432 / 0.0289644;
+const psi = g_0 / (R_sa * beta_T);
 
 const derived = (where: string): Source => ({ key: "bipm-si-2019", where, standing: "derived here" });
 
@@ -61,9 +72,9 @@ export const constants = define({
   M_Ar: { value: M.Ar, unit: "kg/mol", exact: false, source: weights },
   M_CO2: { value: M.CO2, unit: "kg/mol", exact: false, source: weights },
   M_w: { value: M.w, unit: "kg/mol", exact: false, source: weights },
-  M_C: { value: 0.012011, unit: "kg/mol", exact: false, source: weights },
+  M_C: { value: 0.012011, unit: "kg/mol", exact: false, source: abridgedWeights },
   M_H: { value: 0.00100794, unit: "kg/mol", exact: false, source: weights },
-  M_O: { value: 0.015999, unit: "kg/mol", exact: false, source: weights },
+  M_O: { value: 0.015999, unit: "kg/mol", exact: false, source: abridgedWeights },
   x_N2: { value: x.N2, unit: "1", exact: false, source: composition },
   x_O2: { value: x.O2, unit: "1", exact: false, source: composition },
   x_Ar: { value: x.Ar, unit: "1", exact: false, source: composition },
@@ -105,17 +116,27 @@ export const constants = define({
     source: { key: "iapws-r14-08", where: "triple point", standing: "open reference read" },
   },
   g_0: {
-    value: 9.80665,
+    value: g_0,
     unit: "m/s^2",
     exact: true,
     source: { key: "bipm-si-2019", where: "standard acceleration of gravity", standing: "from memory" },
   },
   T_sl: { value: 288.15, unit: "K", exact: true, source: atmosphere },
   p_sl: { value: 101325, unit: "Pa", exact: true, source: atmosphere },
-  beta_T: { value: 0.0065, unit: "K/m", exact: true, source: atmosphere },
+  beta_T: { value: beta_T, unit: "K/m", exact: true, source: atmosphere },
   r_E: { value: 6356766, unit: "m", exact: true, source: atmosphere },
+  psi: {
+    value: psi,
+    unit: "1",
+    exact: true,
+    source: {
+      key: "us-standard-atmosphere-1976",
+      where: "g_0 / (R_std β_T), from the defining constants",
+      standing: "derived here",
+    },
+  },
   // The standard keeps the gas constant and molar mass of its time; with today's it would no longer be the standard.
-  R_sa: { value: 8.31432 / 0.0289644, unit: "J/(kg K)", exact: true, source: atmosphere },
+  R_sa: { value: R_sa, unit: "J/(kg K)", exact: true, source: atmosphere },
   c_air: { value: 1006, unit: "J/(kg K)", exact: false, source: psychrometer },
   c_vap: { value: 1860, unit: "J/(kg K)", exact: false, source: psychrometer },
   h_fg0: {

@@ -30,6 +30,8 @@ export const symbols = {
   R_m: entry(String.raw`R_\mathrm{m}`, "R_m", "gas constant of moist air", "specificHeat"),
   mu: entry(String.raw`\mu`, "μ", "viscosity", "viscosity"),
   k: entry("k", "k", "thermal conductivity", "conductivity"),
+  Delta_mu: entry(String.raw`\Delta\mu`, "Δμ", "what density adds to the viscosity", "viscosity"),
+  Delta_k: entry(String.raw`\Delta k`, "Δk", "what density adds to the conductivity", "conductivity"),
   B: entry("B", "B", "second virial coefficient per kilogram", "specificVolume"),
   Z: entry("Z", "Z", "compressibility factor", "ratio"),
   Delta_c_p: entry(String.raw`\Delta c_p`, "Δc_p", "what pressure adds to the heat capacity", "specificHeat"),
@@ -243,6 +245,11 @@ export const symbols = {
   T_sl: entry(String.raw`T_\mathrm{sl}`, "T_sl", "standard temperature at sea level", "temperature"),
   p_sl: entry(String.raw`p_\mathrm{sl}`, "p_sl", "standard pressure at sea level", "pressure"),
   beta_T: entry(String.raw`\beta_T`, "β_T", "fall of temperature with altitude in the standard atmosphere"),
+  psi: entry(
+    String.raw`\psi`,
+    "ψ",
+    "exponent of the standard atmosphere: gravity over gas constant and fall of temperature",
+  ),
   r_E: entry(String.raw`r_\mathrm{E}`, "r_E", "radius of the earth for geopotential altitude", "altitude"),
   c_air: entry(
     String.raw`c_\mathrm{air}`,

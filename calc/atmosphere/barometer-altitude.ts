@@ -2,8 +2,10 @@ import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { altimeterAltitude } from "./altimeter-altitude.ts";
+import { barometerDeviation } from "./barometer-deviation.ts";
 import { geopotentialAltitude } from "./geopotential-altitude.ts";
 import { pressureAltitude } from "./pressure-altitude.ts";
+import { seaLevelAltitude } from "./sea-level-altitude.ts";
 import { standardPressure } from "./standard-pressure.ts";
 import { standardTemperature } from "./standard-temperature.ts";
 
@@ -26,8 +28,9 @@ export interface BarometerAltitude {
   readonly Delta_p_std: SI;
 }
 
-/** Weather moves the barometer by about this part of it; more points at a wrong reading. Common practice, no source. */
+/** Weather seldom moves the barometer by more than this part of it. Common practice, no source. */
 const WEATHER = 0.06;
+const SETTING = "sea-level setting";
 
 /**
  * Barometer, elevation and the standard atmosphere: the pressure at the place, what a sea-level setting would be, the
@@ -45,14 +48,20 @@ export const barometerAltitude: Model<BarometerGiven, BarometerAltitude> = (give
   const T_std = trace.use(standardTemperature, { H }, place);
   const p_std = trace.use(standardPressure, { H }, place);
   const common = { H, T_std, p_std };
+  const deviation = (p_0: SI) => trace.use(barometerDeviation, { p_0, p_std }, place);
+  /** The setting that makes an altimeter at the place show its elevation. */
+  const seaLevel = (H_p: SI) => {
+    const H_Q = trace.use(seaLevelAltitude, { H_p, H }, SETTING);
+    return trace.use(standardPressure, { H: H_Q }, SETTING);
+  };
 
   switch (given.known) {
     case "elevation":
       trace.note({
         about: "p_0",
-        says: "The barometer was taken from the standard atmosphere. Weather moves it by up to 5 %; read a barometer where it matters.",
+        says: `The barometer was taken from the standard atmosphere. Weather moves it by up to ${100 * WEATHER} %; read a barometer where it matters.`,
       });
-      return { ...common, p_0: p_std, ...seaLevel({ H, H_p: H }), H_p: H, Delta_p_std: 0 };
+      return { ...common, p_0: p_std, p_Q: seaLevel(H), H_p: H, Delta_p_std: deviation(p_std) };
     case "station": {
       const p_0 = accept("p_0", "The barometer, as an absolute pressure,", given.p_0, {
         kind: "pressure",
@@ -61,7 +70,7 @@ export const barometerAltitude: Model<BarometerGiven, BarometerAltitude> = (give
       });
       const H_p = trace.use(pressureAltitude, { p: p_0 }, place);
       compare({ p_0, p_std }, trace);
-      return { ...common, p_0, ...seaLevel({ H, H_p }), H_p, Delta_p_std: p_0 - p_std };
+      return { ...common, p_0, p_Q: seaLevel(H_p), H_p, Delta_p_std: deviation(p_0) };
     }
     case "sea-level": {
       const p_Q = accept("p_Q", "The barometer corrected to sea level", given.p_Q, {
@@ -69,25 +78,21 @@ export const barometerAltitude: Model<BarometerGiven, BarometerAltitude> = (give
         atLeast: 80e3,
         atMost: 120e3,
       });
-      const H_Q = trace.use(pressureAltitude, { p: p_Q }, "of the sea-level setting");
+      const H_Q = trace.use(pressureAltitude, { p: p_Q }, SETTING);
       const H_p = trace.use(altimeterAltitude, { H, H_Q }, place);
       const p_0 = trace.use(standardPressure, { H: H_p }, "at the pressure altitude");
       compare({ p_0, p_std }, trace);
-      return { ...common, p_0, p_Q, H_p, Delta_p_std: p_0 - p_std };
+      return { ...common, p_0, p_Q, H_p, Delta_p_std: deviation(p_0) };
     }
   }
 };
 
-/** The setting that makes an altimeter at the place show its elevation: the altimeter relation the other way round. */
-const seaLevel = ({ H, H_p }: { readonly H: SI; readonly H_p: SI }) => ({
-  p_Q: standardPressure.compute({ H: H_p - H }),
-});
-
 function compare({ p_0, p_std }: { readonly p_0: SI; readonly p_std: SI }, trace: Trace): void {
-  if (Math.abs(p_0 / p_std - 1) <= WEATHER) return;
+  const deviation = p_0 / p_std - 1;
+  if (Math.abs(deviation) <= WEATHER) return;
   trace.note({
     about: "p_0",
     says: "The barometer and the elevation disagree by more than weather explains. Check whether the reading was corrected to sea level, and the elevation.",
-    limit: { value: p_std, kind: "pressure" },
+    limit: { value: p_std * (1 + Math.sign(deviation) * WEATHER), kind: "pressure" },
   });
 }

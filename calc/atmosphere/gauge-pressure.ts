@@ -15,7 +15,7 @@ export const gaugePressure = explicit({
   result: { symbol: "p_g", kind: "gaugePressure" },
   expression: "p - p_0",
   sources: [
-    { key: "bipm-si-2019", where: "definition, common to all textbooks", standing: "common practice" },
+    { key: "moran-shapiro", where: "chapter 1, absolute and gauge pressure", standing: "from memory" },
   ],
   compute: ({ p, p_0 }) => p - p_0,
 });

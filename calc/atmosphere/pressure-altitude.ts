@@ -1,12 +1,10 @@
 import { constants } from "../constants.ts";
 import { explicit } from "../relation/relation.ts";
 
-const R_sa = constants.R_sa.value;
 const T_sl = constants.T_sl.value;
 const beta_T = constants.beta_T.value;
-const g_0 = constants.g_0.value;
 const p_sl = constants.p_sl.value;
-const exponent = (R_sa * beta_T) / g_0;
+const psi = constants.psi.value;
 
 /**
  * Altitude in m at which the standard atmosphere has the pressure p in Pa absolute. Up to 11 km, 22 632 Pa.
@@ -20,7 +18,7 @@ export const pressureAltitude = explicit({
     p: { symbol: "p", kind: "pressure" },
   },
   result: { symbol: "H_p", kind: "altitude" },
-  expression: "(T_sl / beta_T) * (1 - (p / p_sl)^(R_sa * beta_T / g_0))",
+  expression: "(T_sl / beta_T) * (1 - (p / p_sl)^(1 / psi))",
   sources: [
     {
       key: "us-standard-atmosphere-1976",
@@ -34,9 +32,9 @@ export const pressureAltitude = explicit({
       input: "p",
       from: 22632,
       to: 177687,
-      says: "The standard atmosphere falls by 6.5 K per km up to 11 km only, where the pressure is 22.632 kPa.",
+      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
     },
   ],
   working: "si",
-  compute: ({ p }) => (T_sl / beta_T) * (1 - (p / p_sl) ** exponent),
+  compute: ({ p }) => (T_sl / beta_T) * (1 - (p / p_sl) ** (1 / psi)),
 });

@@ -1,12 +1,10 @@
 import { constants } from "../constants.ts";
 import { explicit } from "../relation/relation.ts";
 
-const R_sa = constants.R_sa.value;
 const T_sl = constants.T_sl.value;
 const beta_T = constants.beta_T.value;
-const g_0 = constants.g_0.value;
 const p_sl = constants.p_sl.value;
-const exponent = g_0 / (R_sa * beta_T);
+const psi = constants.psi.value;
 
 /**
  * Pressure in Pa absolute of the standard atmosphere at the geopotential altitude H in m, up to 11 km. Below 44 330 m.
@@ -20,7 +18,7 @@ export const standardPressure = explicit({
     H: { symbol: "H", kind: "altitude" },
   },
   result: { symbol: "p_std", kind: "pressure" },
-  expression: "p_sl * (1 - beta_T * H / T_sl)^(g_0 / (R_sa * beta_T))",
+  expression: "p_sl * (1 - beta_T * H / T_sl)^psi",
   sources: [
     {
       key: "us-standard-atmosphere-1976",
@@ -34,9 +32,9 @@ export const standardPressure = explicit({
       input: "H",
       from: -5000,
       to: 11000,
-      says: "The standard atmosphere falls by 6.5 K per km up to 11 km only; above, the same line is carried on.",
+      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
     },
   ],
   working: "si",
-  compute: ({ H }) => p_sl * (1 - (beta_T * H) / T_sl) ** exponent,
+  compute: ({ H }) => p_sl * (1 - (beta_T * H) / T_sl) ** psi,
 });

@@ -30,7 +30,7 @@ export const standardTemperature = explicit({
       input: "H",
       from: -5000,
       to: 11000,
-      says: "The standard atmosphere falls by 6.5 K per km up to 11 km only; above, the same line is carried on.",
+      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
     },
   ],
   compute: ({ H }) => T_sl - beta_T * H,

@@ -69,13 +69,13 @@ export function acceptCompressor(given: CompressorGiven): Compressor {
   refuse(
     eta !== undefined && eta <= 0,
     field,
-    `${what} is not above zero, so no work would compress the air. A number from the limit up to 1 is accepted.`,
+    `${what} is not above zero, so no work would compress the air. The bound itself is accepted, and more up to that of a perfect compressor.`,
     { value: LOWEST[efficiency], kind: "fraction" },
   );
   refuse(
     eta !== undefined && eta > 1,
     field,
-    `${what} is above that of a perfect compressor. The limit itself is accepted.`,
+    `${what} is above that of a perfect compressor. The bound itself is accepted.`,
     { value: 1, kind: "fraction" },
   );
   const machine = {

@@ -15,7 +15,7 @@ export const outletPressure = explicit({
   result: { symbol: "p_out", kind: "pressure" },
   expression: "r * p_in",
   sources: [
-    { key: "bipm-si-2019", where: "definition, common to all textbooks", standing: "common practice" },
+    { key: "moran-shapiro", where: "chapter 9, pressure ratio of a compressor", standing: "from memory" },
   ],
   compute: ({ r, p_in }) => r * p_in,
 });

@@ -15,7 +15,7 @@ export const pressureRatio = explicit({
   result: { symbol: "r", kind: "ratio" },
   expression: "p_out / p_in",
   sources: [
-    { key: "bipm-si-2019", where: "definition, common to all textbooks", standing: "common practice" },
+    { key: "moran-shapiro", where: "chapter 9, pressure ratio of a compressor", standing: "from memory" },
   ],
   compute: ({ p_out, p_in }) => p_out / p_in,
 });

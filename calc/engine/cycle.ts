@@ -25,7 +25,7 @@ export function acceptEngine(given: EngineGiven) {
     n_R: revolutionsPerCycle[given.cycle ?? "four-stroke"],
     eta_v: accept("eta_v", "The volumetric efficiency", given.eta_v, {
       kind: "fraction",
-      above: 0,
+      atLeast: 0.01,
       atMost: 2,
     }),
   };

@@ -16,7 +16,7 @@ export const coolerOutletTemperature = explicit({
   result: { symbol: "T_out", kind: "temperature" },
   expression: "T_in - P * (T_in - T_w_in)",
   sources: [
-    { key: "shah-sekulic-2003", where: "section 3.2, temperature effectiveness", standing: "from memory" },
+    { key: "shah-sekulic-2003", where: "chapter 3, temperature effectiveness", standing: "from memory" },
   ],
   compute: ({ T_in, P, T_w_in }) => T_in - P * (T_in - T_w_in),
 });

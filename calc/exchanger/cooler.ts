@@ -36,7 +36,7 @@ export function acceptCooler(given: CoolerGiven): Cooler {
     refuse(
       P > 1,
       "P",
-      "The temperature effectiveness is above 1, so the air would leave colder than the water. The limit itself is accepted.",
+      "The temperature effectiveness is above 1, so the air would leave colder than the water. The bound itself is accepted.",
       { value: 1, kind: "fraction" },
     );
     const T_w_in = accept("T_w_in", "The water temperature at the inlet", given.T_w_in, WATER);

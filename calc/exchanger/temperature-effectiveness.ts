@@ -16,7 +16,7 @@ export const temperatureEffectiveness = explicit({
   result: { symbol: "P", kind: "fraction" },
   expression: "(T_in - T_out) / (T_in - T_w_in)",
   sources: [
-    { key: "shah-sekulic-2003", where: "section 3.2, temperature effectiveness", standing: "from memory" },
+    { key: "shah-sekulic-2003", where: "chapter 3, temperature effectiveness", standing: "from memory" },
   ],
   compute: ({ T_in, T_out, T_w_in }) => (T_in - T_out) / (T_in - T_w_in),
 });

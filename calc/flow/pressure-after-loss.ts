@@ -14,8 +14,6 @@ export const pressureAfterLoss = explicit({
   },
   result: { symbol: "p_out", kind: "pressure" },
   expression: "p_in - Delta_p",
-  sources: [
-    { key: "bipm-si-2019", where: "definition, common to all textbooks", standing: "common practice" },
-  ],
+  sources: [{ key: "shah-sekulic-2003", where: "chapter 6, pressure drop", standing: "from memory" }],
   compute: ({ p_in, Delta_p }) => p_in - Delta_p,
 });

@@ -87,7 +87,7 @@ function relative(value: SI | undefined): SI {
   refuse(
     varphi > 1,
     "varphi_0",
-    "The relative humidity is above that of saturated air. Air cannot keep more vapour than that; the limit itself is accepted.",
+    "The relative humidity is above that of saturated air. Air cannot keep more vapour than that; the bound itself is accepted.",
     { value: 1, kind: "fraction" },
   );
   return varphi;
@@ -132,7 +132,7 @@ function fromWetBulb(
     refuse(
       true,
       "T_wb_0",
-      "The wet bulb is lower than even dry air would make it. It has to be at or above the limit.",
+      "The wet bulb is lower than even dry air would make it. It has to be at or above the bound.",
       { value: driest, kind: "temperature" },
     );
   }

@@ -26,6 +26,6 @@ export const compressibility = explicit({
       standing: "derived here",
     },
   ],
-  accuracy: "0.1 % to 1 MPa",
+  accuracy: "0.1 % to 1 MPa, 0.2 % to 2 MPa",
   compute: ({ B, p, T }) => 1 + (B * p) / (R_a * T),
 });

@@ -2,11 +2,9 @@ import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
 import { enhancementFactor } from "./enhancement-factor.ts";
 import { saturatedHumidityRatio } from "./saturated-humidity-ratio.ts";
+import { CRITICAL_TEMPERATURE } from "./saturation-over-water.ts";
 import { saturationPressure } from "./saturation-pressure.ts";
 import { vapourPressureFromHumidityRatio } from "./vapour-pressure-from-humidity-ratio.ts";
-
-/** Above this water has no vapour pressure, so it cannot condense. K. */
-const CRITICAL = 647.096;
 
 /**
  * Humidity ratio that air keeps, kg/kg, when it comes to `T` in K and `p` in Pa absolute with `w`: that of saturated air
@@ -19,7 +17,7 @@ export function keptHumidity(
   where: string,
 ): SI {
   const { T, p, w } = state;
-  if (w === 0 || T >= CRITICAL) return w;
+  if (w === 0 || T >= CRITICAL_TEMPERATURE) return w;
   const p_v = vapourPressureFromHumidityRatio.compute({ w, p });
   // The enhancement factor is above 1 at any state that condenses, so unsaturated air is told apart without it.
   if (p_v <= saturationPressure.compute({ T })) return w;

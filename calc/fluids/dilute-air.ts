@@ -1,3 +1,6 @@
+/** Critical temperature of air in Lemmon and Jacobsen 2004, K. */
+export const T_CRITICAL = 132.6312;
+
 // Lemmon and Jacobsen 2004: collision integral of air, in powers of log(T/103.3 K).
 const b = [0.431, -0.4623, 0.08406, 0.005341, -0.00331] as const;
 

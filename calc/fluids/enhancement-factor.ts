@@ -30,7 +30,7 @@ export const enhancementFactor = property({
   inputs: { T: { symbol: "T", kind: "temperature" }, p: { symbol: "p", kind: "pressure" } },
   result: { symbol: "f_e", kind: "ratio" },
   name: "f_e",
-  tex: String.raw`\begin{gathered} f_\mathrm{e}(T, p) = \exp\left[\alpha\left(1 - \frac{p_\mathrm{ws}}{p}\right) + \beta\left(\frac{p}{p_\mathrm{ws}} - 1\right)\right] \\ \alpha = \sum_{i=0}^{3} A_i t^i, \quad \ln\beta = \sum_{i=0}^{3} B_i t^i \end{gathered}`,
+  tex: String.raw`\begin{gathered} f_\mathrm{e}(T, p) = e^{\,\alpha\,a + \beta\,b} \\ a = 1 - \frac{p_\mathrm{ws}(T)}{p}, \quad b = \frac{p}{p_\mathrm{ws}(T)} - 1 \\ \alpha = \sum_{i=0}^{3} A_i\,t^i, \quad \ln\beta = \sum_{i=0}^{3} B_i\,t^i \\ t = \frac{T - T_{0\,^\circ\mathrm{C}}}{\mathrm{K}} \end{gathered}`,
   sources: [
     {
       key: "hardy-1998",
@@ -48,13 +48,13 @@ export const enhancementFactor = property({
       input: "T",
       from: 273.15,
       to: 373.15,
-      says: "The enhancement factor was checked from 0 to 100 °C. Below, its coefficients for ice are used; above, the same formula is carried on.",
+      says: "The enhancement factor was not checked at this temperature. Colder, its coefficients for ice are used; hotter, the same formula is carried on.",
     },
     {
       input: "p",
       from: 0,
       to: 1e6,
-      says: "The enhancement factor was checked up to 1 MPa; above, the same formula is carried on.",
+      says: "The enhancement factor was not checked at this pressure; the same formula is carried on.",
     },
   ],
   accuracy: "0.05 % to 0.4 MPa, 0.15 % to 1 MPa",

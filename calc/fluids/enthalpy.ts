@@ -19,7 +19,7 @@ export const enthalpy = property({
     {
       key: "nasa-tm-4513",
       where: "coefficients of N2, O2, Ar, CO2 and H2O",
-      standing: "open reference read",
+      standing: "from memory",
     },
   ],
   ranges: [nasaRange],

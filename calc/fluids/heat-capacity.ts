@@ -16,12 +16,12 @@ export const heatCapacity = property({
   inputs: { T: { symbol: "T", kind: "temperature" }, w: { symbol: "w", kind: "humidityRatio" } },
   result: { symbol: "c_p", kind: "specificHeat" },
   name: "c_p",
-  tex: String.raw`\begin{gathered} c_p(T, w) = \frac{c_{p,\mathrm{a}}(T) + w\,c_{p,\mathrm{w}}(T)}{1 + w} \\ \frac{c_{p,i}}{R_\mathrm{u}/M_i} = a_1 + a_2 T + a_3 T^2 + a_4 T^3 + a_5 T^4 \end{gathered}`,
+  tex: String.raw`\begin{gathered} c_p(T, w) = \frac{c_{p,\mathrm{a}}(T) + w\,c_{p,\mathrm{w}}(T)}{1 + w} \\ c_{p,i}(T) = \frac{R_\mathrm{u}}{M_i} \sum_{j=1}^{5} a_{j,i}\,T^{j-1} \end{gathered}`,
   sources: [
     {
       key: "nasa-tm-4513",
       where: "coefficients of N2, O2, Ar, CO2 and H2O",
-      standing: "open reference read",
+      standing: "from memory",
     },
   ],
   ranges: [nasaRange],

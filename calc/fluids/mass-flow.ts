@@ -4,7 +4,9 @@ import { explicit } from "../relation/relation.ts";
  * The mass that a volume flow carries, in kg/s.
  *
  * `rho` is the density in kg/m³ at the conditions that the volume flow in m³/s is stated at: those at the meter, or those
- * of a named standard. Continuity. `massFlow.compute({ rho: 1.2, V_dot: 0.5 })` is 0.6.
+ * of a named standard. Continuity.
+ *
+ * @example massFlow.compute({ rho: 1.2, V_dot: 0.5 }) // 0.6 kg/s
  */
 export const massFlow = explicit({
   id: "fluids/mass-flow",
@@ -14,7 +16,7 @@ export const massFlow = explicit({
     V_dot: { symbol: "V_dot", kind: "volumeFlow" },
   },
   result: { symbol: "m_a", kind: "massFlow" },
-  expression: "rho*V_dot",
+  expression: "rho * V_dot",
   sources: [
     { key: "moran-shapiro", where: "conservation of mass for a control volume", standing: "from memory" },
   ],

@@ -5,5 +5,5 @@ export const nasaRange: Range = {
   input: "T",
   from: 200,
   to: 1000,
-  says: "The heat capacity of air was checked from 200 to 1000 K. Below, the same formula is carried on; above, the source's second set of coefficients is used.",
+  says: "The heat capacity of air was not checked at this temperature. Colder, the same formula is carried on; hotter, the second set of coefficients of its source is used.",
 };

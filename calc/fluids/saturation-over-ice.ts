@@ -39,7 +39,7 @@ export const saturationOverIce = property({
       input: "T",
       from: 50,
       to: 273.16,
-      says: "The equation for the vapour pressure over ice ends at the triple point.",
+      says: "The equation for the vapour pressure over ice does not hold at this temperature.",
     },
   ],
   compute: ({ T }) => overIce(T),

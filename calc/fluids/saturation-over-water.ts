@@ -1,5 +1,8 @@
 import { property } from "../relation/relation.ts";
 
+/** Critical point of water, K: above it there is no vapour pressure. */
+export const CRITICAL_TEMPERATURE = 647.096;
+
 // IAPWS-IF97, region 4, table 34.
 const n1 = 0.11670521452767e4;
 const n2 = -0.72421316703206e6;
@@ -41,8 +44,8 @@ export const saturationOverWater = property({
     {
       input: "T",
       from: 273.15,
-      to: 647.096,
-      says: "The equation for the vapour pressure over water holds from the freezing point to the critical point.",
+      to: CRITICAL_TEMPERATURE,
+      says: "The equation for the vapour pressure over water holds between the freezing point and the critical point only.",
     },
   ],
   compute: ({ T }) => {

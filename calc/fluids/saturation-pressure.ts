@@ -1,7 +1,7 @@
 import { constants } from "../constants.ts";
 import { property } from "../relation/relation.ts";
 import { overIce } from "./saturation-over-ice.ts";
-import { saturationOverWater } from "./saturation-over-water.ts";
+import { CRITICAL_TEMPERATURE, saturationOverWater } from "./saturation-over-water.ts";
 
 /**
  * Vapour pressure of water, Pa, at T in K: over ice below the triple point at 273.16 K, over liquid water from there up.
@@ -21,7 +21,12 @@ export const saturationPressure = property({
     { key: "iapws-r14-08", where: "equation 6", standing: "open reference read" },
   ],
   ranges: [
-    { input: "T", from: 50, to: 647.096, says: "Water has no vapour pressure above its critical point." },
+    {
+      input: "T",
+      from: 50,
+      to: CRITICAL_TEMPERATURE,
+      says: "The equations for the vapour pressure of water and ice do not hold at this temperature.",
+    },
   ],
   compute: ({ T }) => (T < constants.T_t.value ? overIce(T) : saturationOverWater.compute({ T })),
 });

@@ -34,7 +34,7 @@ export const secondVirial = property({
       input: "T",
       from: 250,
       to: 500,
-      says: "The real-gas correction was fitted from 250 to 500 K; outside, the same formula is carried on.",
+      says: "The real-gas correction was fitted to other temperatures; the same formula is carried on.",
     },
   ],
   accuracy: "0.006 cm³/mol",

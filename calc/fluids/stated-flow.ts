@@ -7,8 +7,8 @@ import { gasConstant } from "./gas-constant.ts";
 import { massFlow } from "./mass-flow.ts";
 
 /**
- * Conditions that a volume flow of dry air is commonly stated at. They differ by up to 7 per cent of mass, so one has to
- * be named: common practice, no source.
+ * Conditions that a volume flow of dry air is commonly stated at. Cold to warm they differ by 7 per cent of mass, so
+ * one has to be named: common practice, no source.
  */
 export const statedConditions = {
   normal: { name: "0 °C and 101.325 kPa", T: 273.15, p: 101_325 },

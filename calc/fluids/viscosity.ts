@@ -2,8 +2,8 @@ import { property } from "../relation/relation.ts";
 import { diluteViscosity } from "./dilute-air.ts";
 
 /**
- * Viscosity of dry air at low pressure, Pa s, at T in K. Up to 0.6 MPa and above 280 K pressure adds less than 0.5 %.
- * Source: Lemmon and Jacobsen 2004, dilute-gas part.
+ * Viscosity of dry air at low pressure, Pa s, at T in K. Up to 0.6 MPa and above 280 K density adds less than 0.5 %;
+ * fluids/viscosity-density-effect says how much. Source: Lemmon and Jacobsen 2004, dilute-gas part.
  *
  * @example viscosity.compute({ T: 300 }) // 18.523e-6 Pa s
  */
@@ -26,7 +26,7 @@ export const viscosity = property({
       input: "T",
       from: 100,
       to: 1000,
-      says: "The viscosity of air was checked from 100 to 600 K and holds to 1000 K.",
+      says: "The viscosity of air was not checked at this temperature.",
     },
   ],
   accuracy: "1 to 2 %",

@@ -18,7 +18,7 @@ export const wickLatentHeat = property({
   inputs: { T_wb: { symbol: "T_wb", kind: "temperature" } },
   result: { symbol: "L_wb", kind: "specificEnergy" },
   name: "L_wb",
-  tex: String.raw`L_\mathrm{wb} = \begin{cases} (2501 - 2.326\,t_\mathrm{wb})\ \mathrm{kJ/kg} & \text{water} \\ (2830 - 0.24\,t_\mathrm{wb})\ \mathrm{kJ/kg} & \text{ice} \end{cases}`,
+  tex: String.raw`\begin{gathered} L_\mathrm{wb} = \begin{cases} (2501 - 2.326\,t)\ \mathrm{kJ/kg} & \text{water} \\ (2830 - 0.24\,t)\ \mathrm{kJ/kg} & \text{ice} \end{cases} \\ t = \frac{T_\mathrm{wb} - T_{0\,^\circ\mathrm{C}}}{\mathrm{K}} \end{gathered}`,
   sources: [{ key: "ashrae-2017", where: "chapter 1, equations 33 and 35", standing: "open reference read" }],
   compute: ({ T_wb }) => {
     const { latent, capacity } = T_wb < T_t.value ? ice : water;

@@ -26,16 +26,16 @@ export function accept(field: string, what: string, value: SI | undefined, bound
   const { kind, above, atLeast, atMost, below } = bounds;
   const limit = (bound: SI): Limit => ({ value: bound, kind });
   if (above !== undefined && value <= above) {
-    throw new DomainError(field, `${what} is too low. It has to be above the limit.`, limit(above));
+    throw new DomainError(field, `${what} is too low. It has to be above the bound.`, limit(above));
   }
   if (atLeast !== undefined && value < atLeast) {
-    throw new DomainError(field, `${what} is too low. The limit itself is accepted.`, limit(atLeast));
+    throw new DomainError(field, `${what} is too low. The bound itself is accepted.`, limit(atLeast));
   }
   if (atMost !== undefined && value > atMost) {
-    throw new DomainError(field, `${what} is too high. The limit itself is accepted.`, limit(atMost));
+    throw new DomainError(field, `${what} is too high. The bound itself is accepted.`, limit(atMost));
   }
   if (below !== undefined && value >= below) {
-    throw new DomainError(field, `${what} is too high. It has to be below the limit.`, limit(below));
+    throw new DomainError(field, `${what} is too high. It has to be below the bound.`, limit(below));
   }
   return value;
 }

@@ -31,15 +31,50 @@ export function writeNumber(x: number, digits = 4): string {
   return sign + (exponent < 4 ? text : text.replace(/^\d+(?=\d{3}\b)/, `$&${thinNoBreakSpace}`));
 }
 
+/** One decimal: the tenth of a degree that a thermometer is read to, wherever the zero of its scale stands. */
+function writeTenths(x: number): string {
+  mustBeFinite(x);
+  if (Math.abs(x) >= 1e4) return writeNumber(x, 5);
+  const text = Math.abs(x).toFixed(1);
+  return x < 0 && Number(text) !== 0 ? minus + text : text;
+}
+
 /**
- * An SI value to read in a unit: `writeQuantity(99e3, "kPa", {}, 3)` is `99.0 kPa`, with a no-break space. Fails as
- * `fromSI` and `writeNumber` do.
+ * The number of an SI value in a unit, as results show it: to four figures, or to the tenth on a scale of temperature,
+ * where figures would depend on where its zero stands. `writeIn(399.5, "degC")` is `126.4`. Fails as `fromSI` does, and
+ * with `RangeError` unless `value` is finite.
  */
-export function writeQuantity(value: SI, unit: string, context: UnitContext = {}, digits = 4): string {
-  const number = writeNumber(fromSI(value, unit, context), digits);
+export function writeIn(value: SI, unit: string, context: UnitContext = {}): string {
+  const number = fromSI(value, unit, context);
+  const { offset } = unitOf(unit);
+  return offset === undefined && unit !== "K" ? writeNumber(number) : writeTenths(number);
+}
+
+/** A written number without the zeros at its end that say nothing: `2.200` is `2.2`, `1.000 × 10⁻⁵` is `1 × 10⁻⁵`. */
+export const trimZeros = (text: string): string =>
+  text.replace(/(\.\d*?)0+(?!\d)/, "$1").replace(/\.(?!\d)/, "");
+
+const withUnit = (number: string, unit: string): string => {
   const { label } = unitOf(unit);
   return label ? number + noBreakSpace + label : number;
-}
+};
+
+/**
+ * An SI value to read with its unit, parted by a no-break space: `writeQuantity(99e3, "kPa", {}, 3)` is `99.0 kPa`.
+ * Without `digits` it shows the figures of `writeIn`. Fails as `fromSI` and `writeNumber` do.
+ */
+export const writeQuantity = (value: SI, unit: string, context: UnitContext = {}, digits?: number): string =>
+  withUnit(
+    digits === undefined ? writeIn(value, unit, context) : writeNumber(fromSI(value, unit, context), digits),
+    unit,
+  );
+
+/**
+ * A bound, which is a round number more often than a measured one: as `writeQuantity`, without zeros that say nothing.
+ * `writeBound(40_000, "kPa")` is `40 kPa`.
+ */
+export const writeBound = (value: SI, unit: string, context: UnitContext = {}): string =>
+  withUnit(trimZeros(writeIn(value, unit, context)), unit);
 
 /**
  * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,

@@ -30,16 +30,24 @@ export interface Recording extends Trace {
   readonly notes: readonly Note[];
 }
 
-/** Computes the same numbers as `plain`, and keeps every step, every note, and a note for each range left. */
+/**
+ * Computes the same numbers as `plain`, and keeps every step, every note, and a note for each range left. What was said
+ * of the same thing already is not said again.
+ */
 export function recording(): Recording {
   const steps: Step[] = [];
   const notes: Note[] = [];
+  const note = (one: Note) => {
+    const isSaid = notes.some(
+      ({ about, says, limit }) =>
+        about === one.about && says === one.says && limit?.value === one.limit?.value,
+    );
+    if (!isSaid) notes.push(one);
+  };
   return {
     steps,
     notes,
-    note: (note) => {
-      notes.push(note);
-    },
+    note,
     use: (relation, inputs, where) => {
       const value = relation.compute(inputs);
       steps.push({ relation: relation.id, where, inputs, value });
@@ -48,11 +56,7 @@ export function recording(): Recording {
         if (x === undefined || (x >= range.from && x <= range.to)) continue;
         const quantity = (relation.inputs as Readonly<Record<string, { kind: Limit["kind"] }>>)[range.input];
         const value = x < range.from ? range.from : range.to;
-        notes.push({
-          about: where,
-          says: range.says,
-          ...(quantity && { limit: { value, kind: quantity.kind } }),
-        });
+        note({ about: where, says: range.says, ...(quantity && { limit: { value, kind: quantity.kind } }) });
       }
       return value;
     },

@@ -41,7 +41,7 @@ export default defineCalculator({
       when: fromPower,
     },
     AFR_st: { ...combustionInputs.AFR_st, start: 14.6, when: { ...fromPower, fuel: ["given"] } },
-    V_d: { ...engineInputs.V_d, start: 0.002 },
+    V_d: { ...engineInputs.V_d, start: 0.002, heading: "Engine" },
     n: { ...engineInputs.n, start: 6500 / 60 },
     cycle: engineInputs.cycle,
     eta_v: { ...engineInputs.eta_v, start: 0.98 },

@@ -1,10 +1,10 @@
+import { gaugePressure } from "../../calc/atmosphere/gauge-pressure.ts";
 import { chargePath } from "../../calc/charge-path.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs } from "./parts/compressor.ts";
 import { combustionInputs, engineInputs } from "./parts/engine.ts";
 import { humidityInputs } from "./parts/humidity.ts";
 import {
-  atmosphereRelations,
   compressorRelations,
   coolerRelations,
   engineRelations,
@@ -21,6 +21,7 @@ export default defineCalculator({
   inputs: {
     p_0: {
       label: "Barometer",
+      heading: "Ambient air",
       symbol: "p_0",
       kind: "pressure",
       start: 100_000,
@@ -49,6 +50,7 @@ export default defineCalculator({
     },
     wanted: {
       label: "What is given",
+      heading: "Compressor",
       options: {
         ratio: "the pressure ratio of the compressor",
         density: "a wanted density in the manifold",
@@ -87,7 +89,8 @@ export default defineCalculator({
     },
     ...compressorInputs,
     cooler: {
-      label: "Charge cooler",
+      label: "What is known of the cooler",
+      heading: "Charge cooler",
       options: {
         temperature: "its outlet temperature is known",
         effectiveness: "its effectiveness is known",
@@ -136,6 +139,7 @@ export default defineCalculator({
       when: withCooler,
     },
     ...engineInputs,
+    V_d: { ...engineInputs.V_d, heading: "Engine" },
     b: combustionInputs.b,
     lambda: combustionInputs.lambda,
     AFR_st: combustionInputs.AFR_st,
@@ -145,7 +149,7 @@ export default defineCalculator({
     m_a: { label: "Air flow", symbol: "m_a", kind: "massFlow" },
     m_a_uncooled: {
       label: "Air flow without the cooler, same compressor",
-      symbol: "m_a_u",
+      symbol: "m_a_uncooled",
       kind: "massFlow",
       when: withCooler,
     },
@@ -163,7 +167,7 @@ export default defineCalculator({
     D_rho: { label: "Density ratio, manifold to compressor inlet", symbol: "D_rho", kind: "ratio" },
     D_rho_uncooled: {
       label: "Density ratio without the cooler",
-      symbol: "D_rho_u",
+      symbol: "D_rho_uncooled",
       kind: "ratio",
       when: withCooler,
     },
@@ -214,7 +218,7 @@ export default defineCalculator({
     ...compressorRelations,
     ...engineRelations,
     ...coolerRelations,
-    ...atmosphereRelations,
+    gaugePressure,
   ],
   model: (given, trace) => {
     const found = chargePath(given as unknown as Parameters<typeof chargePath>[0], trace);

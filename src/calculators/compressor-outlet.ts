@@ -11,6 +11,7 @@ export default defineCalculator({
   inputs: {
     p_in: {
       label: "Inlet pressure",
+      heading: "Air at the inlet",
       symbol: "p_in",
       kind: "pressure",
       start: 99_000,
@@ -29,6 +30,7 @@ export default defineCalculator({
     },
     boost: {
       label: "How the compression is given",
+      heading: "Compressor",
       options: { ratio: "as pressure ratio", pressure: "as outlet pressure" },
       start: "ratio",
       help: "",
@@ -67,13 +69,13 @@ export default defineCalculator({
     T_s: { label: "Outlet temperature of an ideal compressor", symbol: "T_s", kind: "temperature" },
     T_out_other: {
       label: "Outlet temperature with one constant κ of 1.4",
-      symbol: "T_out_c",
+      symbol: "T_out_other",
       kind: "temperature",
       when: { heatCapacity: ["real"] },
     },
     T_out_real: {
       label: "Outlet temperature with the heat capacity as it is",
-      symbol: "T_out_v",
+      symbol: "T_out_other",
       kind: "temperature",
       when: { heatCapacity: ["constant"] },
     },

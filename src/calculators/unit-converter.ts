@@ -58,7 +58,6 @@ export default defineCalculator({
       },
       start: "pressure",
       help: "",
-      isList: true,
     },
     ...fields,
     V_dot: {

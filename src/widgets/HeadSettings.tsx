@@ -3,7 +3,7 @@ import { standardPressure } from "../../calc/atmosphere/standard-pressure.ts";
 import { defaultUnit, kinds } from "../../calc/quantity/kinds.ts";
 import { readQuantity } from "../../calc/quantity/read.ts";
 import { fromSI } from "../../calc/quantity/units.ts";
-import { writeNumber, writePlain, writeQuantity } from "../../calc/quantity/write.ts";
+import { writeBound, writeIn, writePlain } from "../../calc/quantity/write.ts";
 import { barometerLimits, readBarometer } from "../calculators/engine/barometer.ts";
 import type { Field } from "../calculators/engine/calculator.ts";
 import type { Entry } from "../calculators/engine/entry.ts";
@@ -48,7 +48,7 @@ export default function HeadSettings() {
 
   const { system } = around;
   const unit = kinds.pressure[system];
-  const value = writeNumber(fromSI(around.barometer.value, unit, {}));
+  const value = writeIn(around.barometer.value, unit);
 
   const enterStation = (entry: Entry) => {
     setStation(entry);
@@ -69,7 +69,7 @@ export default function HeadSettings() {
     if (!reading.ok) return reading.says;
     const [least, most] = elevationField.limits;
     if (reading.value < least || reading.value > most) {
-      const write = (x: number) => writeQuantity(x, entry.shown, {});
+      const write = (x: number) => writeBound(x, entry.shown);
       return `${write(reading.value)} is not a place with a test bed. Accepted: ${write(least)} to ${write(most)}.`;
     }
     const shown = defaultUnit("pressure", system);

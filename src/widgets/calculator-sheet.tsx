@@ -1,3 +1,4 @@
+import { Fragment } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { readBarometer } from "../calculators/engine/barometer.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
@@ -99,15 +100,18 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
           {Object.entries(calculator.inputs).map(([id, input]) => {
             if (!isShown(calculator, input.when, entries.choices)) return null;
             const name = `${calculator.id}-${id}`;
+            const heading = input.heading && <h3 class="group">{input.heading}</h3>;
             if (isChoice(input)) {
               return (
-                <ChoiceRow
-                  key={id}
-                  id={name}
-                  choice={input}
-                  value={entries.choices[id] ?? input.start}
-                  onChoose={(option) => set({ ...entries, choices: { ...entries.choices, [id]: option } })}
-                />
+                <Fragment key={id}>
+                  {heading}
+                  <ChoiceRow
+                    id={name}
+                    choice={input}
+                    value={entries.choices[id] ?? input.start}
+                    onChoose={(option) => set({ ...entries, choices: { ...entries.choices, [id]: option } })}
+                  />
+                </Fragment>
               );
             }
             const own = entries.fields[id];
@@ -115,16 +119,18 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
             const isFollowing = input.barometer && own.typed === null;
             const entry = isFollowing ? { ...own, example: around.barometer.value } : own;
             return (
-              <FieldRow
-                key={id}
-                id={name}
-                field={input}
-                entry={entry}
-                isExample={own.typed === null && (!input.barometer || around.barometer.isExample)}
-                messages={evaluation.messages[id] ?? []}
-                around={around}
-                onEntry={(next) => setField(id, next)}
-              />
+              <Fragment key={id}>
+                {heading}
+                <FieldRow
+                  id={name}
+                  field={input}
+                  entry={entry}
+                  isExample={own.typed === null && (!input.barometer || around.barometer.isExample)}
+                  messages={evaluation.messages[id] ?? []}
+                  around={around}
+                  onEntry={(next) => setField(id, next)}
+                />
+              </Fragment>
             );
           })}
         </div>

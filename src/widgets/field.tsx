@@ -84,7 +84,7 @@ export function FieldRow({ id, field, entry, isExample, messages, around, onEntr
           >
             {offered.map((unit) => (
               <option key={unit} value={unit}>
-                {unitLabel(unit)}
+                {unitLabel(unit) || "(0 to 1)"}
               </option>
             ))}
           </select>

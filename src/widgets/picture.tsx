@@ -1,7 +1,7 @@
 import type { SI } from "../../calc/quantity/domain-error.ts";
 import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
 import { fromSI, toSI, units } from "../../calc/quantity/units.ts";
-import { writeNumber } from "../../calc/quantity/write.ts";
+import { writeIn, writeNumber } from "../../calc/quantity/write.ts";
 import type { Calculator, ChartPicture, Picture, StationPicture } from "../calculators/engine/calculator.ts";
 import { isChoice } from "../calculators/engine/calculator.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
@@ -22,12 +22,10 @@ export interface State {
 /** Points along a sweep: enough for a smooth curve, few enough for a slow phone. */
 const points = 41;
 
-const shower =
-  (kind: Kind, around: Surroundings, digits = 4) =>
-  (x: SI) => {
-    const unit = kinds[kind][around.system];
-    return { number: writeNumber(fromSI(x, unit, barometerContext(around)), digits), unit: unitLabel(unit) };
-  };
+const shower = (kind: Kind, around: Surroundings) => (x: SI) => {
+  const unit = kinds[kind][around.system];
+  return { number: writeIn(x, unit, barometerContext(around)), unit: unitLabel(unit) };
+};
 
 function quantityOf(calculator: Calculator, id: string): { label: string; kind: Kind } {
   const input = calculator.inputs[id];
@@ -63,21 +61,27 @@ function DrawnChart({ picture, state }: { picture: ChartPicture<string, string>;
     }),
   }));
   const now = values[picture.y];
-  const present = now === undefined || !Number.isFinite(here) ? undefined : { x: inX(here), y: inY(now) };
+  const isHere = now !== undefined && Number.isFinite(here);
   return (
     <Chart
       title={picture.title}
       x={{ label: x.label.toLowerCase(), unit: unitLabel(xUnit), from: inX(from), to: inX(to) }}
       y={{ label: y.label.toLowerCase(), unit: unitLabel(yUnit) }}
       curves={curves}
-      {...(present && {
-        state: { ...present, xText: writeNumber(present.x), yText: writeNumber(present.y) },
+      {...(isHere && {
+        state: {
+          x: inX(here),
+          y: inY(now),
+          xText: writeIn(here, xUnit, context),
+          yText: writeIn(now, yUnit, context),
+        },
       })}
     />
   );
 }
 
-function DrawnStations({ picture, state }: { picture: StationPicture<string>; state: State }) {
+/** The path of the air, without the figure around it. */
+export function DrawnStations({ picture, state }: { picture: StationPicture<string>; state: State }) {
   const { calculator, given, values, around } = state;
   const read = (from: Readonly<Record<string, SI>>) =>
     picture.stations.map(({ number, label, T, p, rho, w }) => ({
@@ -101,7 +105,7 @@ function DrawnStations({ picture, state }: { picture: StationPicture<string>; st
         temperature: shower("temperature", around),
         pressure: shower("pressure", around),
         density: shower("density", around),
-        humidity: shower("humidityRatio", around, 3),
+        humidity: shower("humidityRatio", around),
         temperatureScale: {
           unit: unitLabel(unit),
           shown: (kelvin) => fromSI(kelvin, unit, {}),

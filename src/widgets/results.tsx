@@ -1,6 +1,5 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { fromSI } from "../../calc/quantity/units.ts";
-import { writeNumber } from "../../calc/quantity/write.ts";
+import { writeIn } from "../../calc/quantity/write.ts";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { type Success, withLimit } from "../calculators/engine/evaluate.ts";
@@ -31,7 +30,7 @@ export function Results({ id, calculator, choices, outcome, isStale, isExample, 
       <dl class="res">
         {shown.map(([key, result], i) => {
           const unit = kinds[result.kind][around.system];
-          const value = fromSI(outcome.values[key] ?? Number.NaN, unit, barometerContext(around));
+          const number = writeIn(outcome.values[key] ?? Number.NaN, unit, barometerContext(around));
           const notes = outcome.notes.filter((n) => n.about === key);
           const classes = [i === 0 && "answer", isStale && "is-stale", notes.length > 0 && "is-outside"];
           return (
@@ -42,7 +41,7 @@ export function Results({ id, calculator, choices, outcome, isStale, isExample, 
               <dd>
                 {isExample && <span class="eg">e.g.</span>}
                 <output id={`${id}-${key}`} data-result={key}>
-                  {isStale ? `[${writeNumber(value)}]` : writeNumber(value)}
+                  {isStale ? `[${number}]` : number}
                 </output>
                 <span class="u">{unitLabel(unit)}</span>
               </dd>

@@ -1,23 +1,21 @@
 import { slotText } from "../../calc/relation/slot-text.ts";
 
-export { slotText };
+/** Written numbers by the keys of their slots. */
+type Texts = Readonly<Record<string, string>>;
 
-type Values = Readonly<Record<string, number>>;
-
-/** Writes numbers in working units to all slots below `root`, by their keys. Slots without a value stay as they are. */
-export function fillSlots(root: ParentNode, values: Values, digits?: number): void {
+/** Writes numbers to all slots below `root`, by their keys. Slots without a number stay as they are. */
+export function fillSlots(root: ParentNode, texts: Texts): void {
   for (const element of root.querySelectorAll("[data-slot]")) {
-    const value = values[element.getAttribute("data-slot") ?? ""];
-    if (value === undefined) continue;
-    element.textContent = slotText(value, element.getAttribute("data-at") ?? "", digits);
+    const text = texts[element.getAttribute("data-slot") ?? ""];
+    if (text !== undefined) element.textContent = slotText(text, element.getAttribute("data-at") ?? "");
   }
 }
 
 const slot = /(<[^>]* data-slot="([^"]*)" data-at="([^"]*)"[^>]*>)[^<]*/g;
 
 /** `fillSlots` on HTML that stands in no document yet. */
-export const fillSlotsHtml = (html: string, values: Values, digits?: number): string =>
+export const fillSlotsHtml = (html: string, texts: Texts): string =>
   html.replace(slot, (old: string, tag: string, key: string, at: string) => {
-    const value = values[key];
-    return value === undefined ? old : tag + slotText(value, at, digits);
+    const text = texts[key];
+    return text === undefined ? old : tag + slotText(text, at);
   });

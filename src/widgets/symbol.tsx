@@ -6,17 +6,23 @@ import { useLayoutEffect, useRef } from "preact/hooks";
  */
 export const typesetter: { symbol: (key: string) => string } = { symbol: () => "" };
 
+/** The HTML of a symbol that the build left on the page: in sight, or in store for what a choice brings in. */
+function onPage(key: string): string | undefined {
+  const selector = `[data-symbol="${CSS.escape(key)}"]:not(:empty)`;
+  const stores = [...document.querySelectorAll<HTMLTemplateElement>("template[data-symbols]")];
+  const places: ParentNode[] = [document, ...stores.map((store) => store.content)];
+  return places.map((place) => place.querySelector(selector)?.innerHTML).find((html) => html !== undefined);
+}
+
 /** A symbol of calc/symbols.ts. */
 export function Sym({ of }: { of: string }) {
   const at = useRef<HTMLSpanElement>(null);
   useLayoutEffect(() => {
     const here = at.current;
     if (here?.innerHTML !== "") return;
-    const twin = document.querySelector(`[data-symbol="${CSS.escape(of)}"]:not(:empty)`);
-    if (twin) here.innerHTML = twin.innerHTML;
+    here.innerHTML = onPage(of) ?? "";
   }, [of]);
   return (
-    // biome-ignore lint/security/noDangerouslySetInnerHtml: our own typesetting of our own symbol table
     <span ref={at} class="sym" data-symbol={of} dangerouslySetInnerHTML={{ __html: typesetter.symbol(of) }} />
   );
 }

@@ -1,7 +1,6 @@
 import { useState } from "preact/hooks";
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { fromSI } from "../../calc/quantity/units.ts";
-import { writeNumber, writeQuantity } from "../../calc/quantity/write.ts";
+import { writeIn, writeQuantity } from "../../calc/quantity/write.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
 import { barometerContext, type Entries, entryText, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Success } from "../calculators/engine/evaluate.ts";
@@ -30,7 +29,7 @@ function numbersAsText({ calculator, entries, outcome, around }: Props): string 
     const entry = entries.fields[id];
     if (!entry) continue;
     const text = input.barometer && entry.typed === null ? null : entryText(input, entry, around);
-    const number = text ?? writeNumber(fromSI(around.barometer.value, entry.shown, context));
+    const number = text ?? writeIn(around.barometer.value, entry.shown, context);
     const isExample = entry.typed === null && (!input.barometer || around.barometer.isExample);
     lines.push(
       `${input.label}: ${number} ${unitLabel(entry.shown)}${isExample ? " (example value)" : ""}`.trimEnd(),

@@ -2,18 +2,18 @@ import { kinds } from "../../calc/quantity/kinds.ts";
 import { writeQuantity } from "../../calc/quantity/write.ts";
 import type { AnyRelation, Quantity } from "../../calc/relation/relation.ts";
 import type { Step } from "../../calc/relation/trace.ts";
-import { workingNumber, workingUnit } from "../../calc/relation/working.ts";
+import { workingText, workingUnit } from "../../calc/relation/working.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { fillSlots } from "./slots.ts";
 
 /** The numbers of a step in its relation's working units, by slot; `=` is the result. */
-export function slotValues(relation: AnyRelation, step: Step): Record<string, number> {
+export function slotValues(relation: AnyRelation, step: Step): Record<string, string> {
   const inputs = relation.inputs as Readonly<Record<string, Quantity>>;
   const { working } = relation;
-  const values: Record<string, number> = { "=": workingNumber(step.value, relation.result.kind, working) };
+  const values: Record<string, string> = { "=": workingText(step.value, relation.result.kind, working) };
   for (const [name, value] of Object.entries(step.inputs)) {
     const quantity = inputs[name];
-    if (quantity) values[name] = workingNumber(value, quantity.kind, working);
+    if (quantity) values[name] = workingText(value, quantity.kind, working);
   }
   return values;
 }

@@ -1,7 +1,7 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
-import { writeQuantity } from "../../../calc/quantity/write.ts";
+import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
 import type { Entry } from "./entry.ts";
 
 /** The barometer until a visitor gives one; examples on the site are worked with it. */
@@ -27,9 +27,9 @@ export function readBarometer(entry: Entry): Reading {
   if (!reading.ok) return reading;
   const [least, most] = barometerLimits;
   if (reading.value >= least && reading.value <= most) return reading;
-  const write = (x: SI) => writeQuantity(x, entry.shown, {});
+  const write = (x: SI) => writeBound(x, entry.shown);
   return {
     ok: false,
-    says: `${write(reading.value)} is not a station pressure. Accepted: ${write(least)} to ${write(most)}, as the instrument reads, absolute.`,
+    says: `${writeQuantity(reading.value, entry.shown)} is not a station pressure. Accepted: ${write(least)} to ${write(most)}, as the instrument reads, absolute.`,
   };
 }

@@ -21,6 +21,8 @@ export interface Field {
   /** The field is the site's barometer: it shows the reading, and typing here sets it. */
   readonly barometer?: true;
   readonly when?: When;
+  /** Starts a group of inputs under this heading: “Compressor”. */
+  readonly heading?: string;
 }
 
 /** A choice between named options. */
@@ -30,8 +32,7 @@ export interface Choice {
   readonly start: string;
   readonly help: string;
   readonly when?: When;
-  /** Many options: one line that opens, in place of all of them in view. */
-  readonly isList?: true;
+  readonly heading?: string;
 }
 
 export type Input = Field | Choice;

@@ -1,9 +1,10 @@
 import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
 import { kinds } from "../../../calc/quantity/kinds.ts";
-import { writeQuantity } from "../../../calc/quantity/write.ts";
+import { unitOf } from "../../../calc/quantity/units.ts";
+import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
 import { type Note, plain, recording, type Step } from "../../../calc/relation/trace.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
-import { barometerContext, type Entries, readEntry, type Surroundings } from "./entry.ts";
+import { barometerContext, type Entries, type Entry, readEntry, type Surroundings } from "./entry.ts";
 import { isShown } from "./shown.ts";
 
 /** A sentence under a field. `invalid` refuses the value, `outside` keeps it, `plain` only tells. */
@@ -41,15 +42,15 @@ export interface Evaluation {
 export function withLimit(says: string, limit: Limit | undefined, around: Surroundings): string {
   if (!limit) return says;
   const unit = kinds[limit.kind][around.system];
-  return `${says} The bound is ${writeQuantity(limit.value, unit, barometerContext(around))}.`;
+  return `${says} The bound is ${writeBound(limit.value, unit, barometerContext(around))}.`;
 }
 
 function fieldMessages(field: Field, value: SI, unit: string, around: Surroundings): Message[] {
   const context = barometerContext(around);
-  const write = (x: SI) => writeQuantity(x, unit, context);
+  const write = (x: SI) => writeBound(x, unit, context);
   const [least, most] = field.limits;
   if (value < least || value > most) {
-    const says = `${write(value)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
+    const says = `${writeQuantity(value, unit, context)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
     return [{ tone: "invalid", says }];
   }
   if (field.typical && (value < field.typical[0] || value > field.typical[1])) {
@@ -58,6 +59,29 @@ function fieldMessages(field: Field, value: SI, unit: string, around: Surroundin
   }
   return [];
 }
+
+/** What a number was turned into, where that is not plain from the field: another unit, or a gauge. */
+function turnedInto(
+  field: Field,
+  entry: Entry,
+  reading: { readonly value: SI; readonly unit: string },
+  around: Surroundings,
+): string | undefined {
+  if (entry.typed === null) return undefined;
+  const context = barometerContext(around);
+  const write = (unit: string) => writeQuantity(reading.value, unit, context);
+  if (reading.unit !== entry.shown) return `That is ${write(entry.shown)}.`;
+  if (field.kind !== "pressure" || field.barometer) return undefined;
+  const absolute = unitOf(entry.shown).gauge ? entry.shown.replace(/-g$/, "") : undefined;
+  if (absolute) return `That is ${write(absolute)} absolute.`;
+  const isBoost = reading.value > around.barometer.value;
+  return isBoost ? `On the gauge that is ${write(`${entry.shown}-g`).replace(" gauge", "")}.` : undefined;
+}
+
+/** Several relations of one path may have the same thing to say. */
+const distinct = (notes: readonly Note[]): readonly Note[] => [
+  ...new Map(notes.map((note) => [`${note.about} ${note.says}`, note])).values(),
+];
 
 /** Reads every field, runs the model once with its trace, and says what is wrong where. Never throws. */
 export function evaluate(calculator: Calculator, entries: Entries, around: Surroundings): Evaluation {
@@ -87,7 +111,11 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     given[id] = reading.value;
     const found = fieldMessages(input, reading.value, entry.shown, around);
     refused ||= found.some((m) => m.tone === "invalid");
-    messages[id] = reading.understood ? [{ tone: "plain", says: reading.understood }, ...found] : found;
+    const turned = turnedInto(input, entry, reading, around);
+    messages[id] = [reading.understood, turned]
+      .filter((says) => says !== undefined)
+      .map((says): Message => ({ tone: "plain", says }))
+      .concat(found);
   }
   const told = { given, messages, fields, examples };
   if (refused) return { ...told, outcome: null, trouble: null };
@@ -104,7 +132,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     const isAtField = ({ about }: Note) =>
       Object.hasOwn(calculator.inputs, about) &&
       isShown(calculator, calculator.inputs[about]?.when, entries.choices);
-    for (const note of trace.notes) {
+    for (const note of distinct(trace.notes)) {
       if (!isAtField(note)) continue;
       messages[note.about] = [
         ...(messages[note.about] ?? []),
@@ -113,7 +141,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     }
     return {
       ...told,
-      outcome: { values, steps: trace.steps, notes: trace.notes.filter((n) => !isAtField(n)) },
+      outcome: { values, steps: trace.steps, notes: distinct(trace.notes.filter((n) => !isAtField(n))) },
       trouble: null,
     };
   } catch (error) {

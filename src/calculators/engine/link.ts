@@ -1,6 +1,6 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
-import { type Kind, kinds, type UnitSystem } from "../../../calc/quantity/kinds.ts";
-import { readBarometer } from "./barometer.ts";
+import { isUnitOf, type Kind, type UnitSystem } from "../../../calc/quantity/kinds.ts";
+import { exampleBarometer, readBarometer } from "./barometer.ts";
 import { type Calculator, isChoice } from "./calculator.ts";
 import { type Entries, type Entry, type Surroundings, startEntries } from "./entry.ts";
 
@@ -17,7 +17,9 @@ export const version = "1";
 const longest = 4000;
 const longestText = 200;
 
-const enc = (text: string) => encodeURIComponent(text).replaceAll("%20", "+");
+// A typed `~` is written as its code, so that only an example value begins with one.
+const enc = (text: string) =>
+  encodeURIComponent(text.toWellFormed()).replaceAll("%20", "+").replaceAll("~", "%7E");
 const dec = (text: string) => decodeURIComponent(text.replaceAll("+", "%20"));
 
 function writeEntry(entry: Entry): string {
@@ -52,23 +54,21 @@ export interface Opened {
   readonly unread: readonly string[];
 }
 
-function readLinkEntry(text: string, kind: Kind): Entry | null {
-  const [value = "", unit = "", shown = unit, ...rest] = text.split(";");
-  const offered: readonly string[] = kinds[kind].units;
-  let units: readonly string[];
+function readLinkEntry(text: string, kind: Kind, start: SI): Entry | null {
+  const [value = "", ofUnit = "", shownUnit = ofUnit, ...rest] = text.split(";");
   let typed: string;
+  let unit: string;
+  let shown: string;
   try {
-    units = [dec(unit), dec(shown)];
-    typed = dec(value);
+    [typed, unit, shown] = [dec(value), dec(ofUnit), dec(shownUnit)];
   } catch {
     return null;
   }
-  const [of = "", as = ""] = units;
-  if (rest.length > 0 || !offered.includes(of) || !offered.includes(as) || typed.length > longestText)
+  if (rest.length > 0 || !isUnitOf(kind, unit) || !isUnitOf(kind, shown) || typed.length > longestText)
     return null;
-  if (!typed.startsWith("~")) return { typed, example: Number.NaN, unit: of, shown: as };
+  if (!value.startsWith("~")) return { typed, example: start, unit, shown };
   const example = Number(typed.slice(1));
-  return Number.isFinite(example) && typed.length > 1 ? { typed: null, example, unit: of, shown: as } : null;
+  return Number.isFinite(example) && typed.length > 1 ? { typed: null, example, unit, shown } : null;
 }
 
 const isWithin = (x: SI, [least, most]: readonly [SI, SI]): boolean => x >= least && x <= most;
@@ -105,7 +105,7 @@ export function readLink(
     } else if (key === "units") {
       if (!system) unread.push("The link names a unit system that is not known here.");
     } else if (key === "barometer") {
-      barometer = readLinkEntry(value, "pressure");
+      barometer = readLinkEntry(value, "pressure", exampleBarometer);
       if (barometer && !readBarometer(barometer).ok) barometer = null;
       if (!barometer) unread.push("The barometer in the link could not be read.");
     } else {
@@ -127,10 +127,9 @@ export function readLink(
         else unread.push(`“${input.label}” in the link could not be read. The example stands there.`);
         continue;
       }
-      const entry = readLinkEntry(value, input.kind);
+      const entry = readLinkEntry(value, input.kind, input.start);
       const possible = entry?.typed !== null || isWithin(entry.example, input.limits);
-      if (entry && possible)
-        state.fields[name] = entry.typed === null ? entry : { ...entry, example: input.start };
+      if (entry && possible) state.fields[name] = entry;
       else unread.push(`“${input.label}” in the link could not be read. The example value stands there.`);
     }
   }

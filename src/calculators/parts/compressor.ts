@@ -23,7 +23,7 @@ export const compressorInputs = {
     symbol: "eta_p",
     kind: "fraction",
     start: 0.77,
-    limits: [0.2, 1],
+    limits: [0.25, 1],
     typical: [0.5, 0.86],
     help: "",
     when: { efficiency: ["polytropic"] },

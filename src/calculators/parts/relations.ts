@@ -1,8 +1,8 @@
 import { altimeterAltitude } from "../../../calc/atmosphere/altimeter-altitude.ts";
-import { gaugePressure } from "../../../calc/atmosphere/gauge-pressure.ts";
-import { geometricAltitude } from "../../../calc/atmosphere/geometric-altitude.ts";
+import { barometerDeviation } from "../../../calc/atmosphere/barometer-deviation.ts";
 import { geopotentialAltitude } from "../../../calc/atmosphere/geopotential-altitude.ts";
 import { pressureAltitude } from "../../../calc/atmosphere/pressure-altitude.ts";
+import { seaLevelAltitude } from "../../../calc/atmosphere/sea-level-altitude.ts";
 import { standardPressure } from "../../../calc/atmosphere/standard-pressure.ts";
 import { standardTemperature } from "../../../calc/atmosphere/standard-temperature.ts";
 import { actualEnthalpy } from "../../../calc/compression/actual-enthalpy.ts";
@@ -28,11 +28,14 @@ import { dryAirFlow } from "../../../calc/engine/dry-air-flow.ts";
 import { dryAirFromFuel } from "../../../calc/engine/dry-air-from-fuel.ts";
 import { fuelFlow } from "../../../calc/engine/fuel-flow.ts";
 import { fuelFlowFromAir } from "../../../calc/engine/fuel-flow-from-air.ts";
+import { fuelMolarMass } from "../../../calc/engine/fuel-molar-mass.ts";
 import { moistAirFlow } from "../../../calc/engine/moist-air-flow.ts";
 import { neededDensity } from "../../../calc/engine/needed-density.ts";
+import { oxygenDemand } from "../../../calc/engine/oxygen-demand.ts";
 import { powerFromFuel } from "../../../calc/engine/power-from-fuel.ts";
 import { stoichiometricRatio } from "../../../calc/engine/stoichiometric-ratio.ts";
 import { condensateFlow } from "../../../calc/exchanger/condensate-flow.ts";
+import { constantSensibleDuty } from "../../../calc/exchanger/constant-sensible-duty.ts";
 import { coolerOutletTemperature } from "../../../calc/exchanger/cooler-outlet-temperature.ts";
 import { duty } from "../../../calc/exchanger/duty.ts";
 import { latentDuty } from "../../../calc/exchanger/latent-duty.ts";
@@ -114,6 +117,8 @@ export const engineRelations: readonly AnyRelation[] = [
   dryAirFlow,
   powerFromFuel,
   stoichiometricRatio,
+  oxygenDemand,
+  fuelMolarMass,
 ];
 
 /** A cooler of given effectiveness and loss. */
@@ -121,6 +126,7 @@ export const coolerRelations: readonly AnyRelation[] = [
   coolerOutletTemperature,
   temperatureEffectiveness,
   sensibleDuty,
+  constantSensibleDuty,
   condensateFlow,
   latentDuty,
   duty,
@@ -128,13 +134,13 @@ export const coolerRelations: readonly AnyRelation[] = [
   pressureAfterLoss,
 ];
 
-/** The standard atmosphere and the gauge. */
+/** The standard atmosphere and what the barometer says against it. */
 export const atmosphereRelations: readonly AnyRelation[] = [
   standardTemperature,
   standardPressure,
   pressureAltitude,
   geopotentialAltitude,
-  geometricAltitude,
   altimeterAltitude,
-  gaugePressure,
+  seaLevelAltitude,
+  barometerDeviation,
 ];

@@ -2,6 +2,7 @@ import { type MathNode, parse, unit } from "mathjs";
 import { type Constant, constants } from "../../../calc/constants.ts";
 import type { Kind } from "../../../calc/quantity/kinds.ts";
 import { unitOf } from "../../../calc/quantity/units.ts";
+import { writeNumber } from "../../../calc/quantity/write.ts";
 import type { AnyRelation, Quantity } from "../../../calc/relation/relation.ts";
 import { slotText } from "../../../calc/relation/slot-text.ts";
 import { workingUnit } from "../../../calc/relation/working.ts";
@@ -158,7 +159,7 @@ function numbers(relation: AnyRelation, tex: (write: NumberWriting) => string): 
     const constant = constantOf(name);
     if (!constant) return symbols.leaf(name, position);
     const value = workingConstant(constant, relation.working);
-    return slot(position, slotText(value, position, figures(value)));
+    return slot(position, slotText(writeNumber(value, figures(value)), position));
   };
   const unknown = relation.form === "implicit" ? relation.unknown : undefined;
   const written = tex({

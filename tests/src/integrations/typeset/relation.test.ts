@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { writeNumber } from "../../../../calc/quantity/write.ts";
 import {
   type AnyRelation,
   explicit,
@@ -29,8 +30,11 @@ function halves(html: string): { seen: string; read: string } {
   return { seen: text(seen), read: text(read) };
 }
 
+const written = (values: Record<string, number>, digits?: number) =>
+  Object.fromEntries(Object.entries(values).map(([key, x]) => [key, writeNumber(x, digits)]));
+
 const numbersOf = (relation: AnyRelation, values: Record<string, number>, digits?: number) =>
-  halves(fillSlotsHtml(typesetRelation(relation).numbers, values, digits));
+  halves(fillSlotsHtml(typesetRelation(relation).numbers, written(values, digits)));
 
 const between = (expression: string, names: readonly string[]): AnyRelation =>
   explicit({
@@ -44,7 +48,7 @@ const between = (expression: string, names: readonly string[]): AnyRelation =>
 describe("numbers in their slots", () => {
   /** The text as read, and the same numbers in the half that is seen (where a denominator comes first). */
   const both = (relation: AnyRelation, values: Record<string, number>, text: string) => {
-    const html = fillSlotsHtml(typesetRelation(relation).numbers, { ...values, "=": 7 });
+    const html = fillSlotsHtml(typesetRelation(relation).numbers, written({ ...values, "=": 7 }));
     const slots = (element: string) =>
       [...html.matchAll(new RegExp(`<${element}[^>]* data-slot="([^"]*)"[^>]*>([^<]*)<`, "g"))]
         .map(([, key, number]) => `${key} ${number}`)
@@ -78,7 +82,7 @@ describe("numbers in their slots", () => {
 
   test("neighbouring numbers do not run together for a screen reader", () => {
     const html = typesetRelation(between("a*b", ["a", "b"])).numbers;
-    expect(fillSlotsHtml(html, { a: 12, b: 34 })).toMatch(
+    expect(fillSlotsHtml(html, written({ a: 12, b: 34 }))).toMatch(
       /<mn[^>]*>12\.00<\/mn><mo>×<\/mo><mn[^>]*>34\.00<\/mn>/,
     );
   });
@@ -94,7 +98,7 @@ describe("numbers in their slots", () => {
 
   test("in a document the same text is written", () => {
     const { numbers } = typesetRelation(between("a-b^2", ["a", "b"]));
-    const values = { a: -1, b: -2, "=": 1e-5 };
+    const values = written({ a: -1, b: -2, "=": 1e-5 });
     const slots = [...numbers.matchAll(/data-slot="([^"]*)" data-at="([^"]*)"/g)].map(([, key, at]) => ({
       getAttribute: (name: string) => (name === "data-slot" ? key : at),
       textContent: "",
@@ -164,7 +168,10 @@ describe("the four forms", () => {
       compute: () => 1,
     });
     expect(halves(typesetRelation(relation).symbols).read).toBe("h(Tout,w)=hout");
-    const filled = fillSlotsHtml(typesetRelation(relation).numbers, { h_out: 100.6, w: 0, "=": 372.8 });
+    const filled = fillSlotsHtml(
+      typesetRelation(relation).numbers,
+      written({ h_out: 100.6, w: 0, "=": 372.8 }),
+    );
     const parts = filled.split('<span class="part">').slice(1);
     expect(parts.map((part) => part.match(/part-name">([^<]*)/)?.[1])).toEqual([
       "wanted",

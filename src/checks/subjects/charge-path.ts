@@ -1,0 +1,4 @@
+import { chargePath } from "../../../calc/charge-path.ts";
+import { modelSubject } from "../subject.ts";
+
+export default modelSubject(chargePath);

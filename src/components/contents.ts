@@ -1,0 +1,56 @@
+import { type CollectionEntry, getCollection } from "astro:content";
+
+/** A chapter with the lessons that it has so far, in reading order. */
+export interface Chapter {
+  readonly number: string;
+  readonly title: string;
+  readonly lessons: readonly CollectionEntry<"lessons">[];
+}
+
+/** A group of numbers, in order. */
+export interface Group {
+  readonly title: string;
+  readonly numbers: readonly CollectionEntry<"numbers">[];
+}
+
+const byOrder = (a: { data: { order: number } }, b: { data: { order: number } }) =>
+  a.data.order - b.data.order;
+
+export const chapterOf = (lesson: CollectionEntry<"lessons">): string =>
+  lesson.data.number.split(".")[0] ?? "";
+
+export const lessonsInOrder = async () => (await getCollection("lessons")).sort(byOrder);
+
+export const numbersInOrder = async () => (await getCollection("numbers")).sort(byOrder);
+
+/** The chapters that have a lesson. Throws where a lesson belongs to no chapter of content/chapters.yaml. */
+export async function chapters(): Promise<readonly Chapter[]> {
+  const lessons = await lessonsInOrder();
+  const all = await getCollection("chapters");
+  for (const lesson of lessons)
+    if (!all.some(({ id }) => id === chapterOf(lesson)))
+      throw new Error(`content/lessons/${lesson.id}: there is no chapter ${chapterOf(lesson)}`);
+  return all
+    .sort((a, b) => Number(a.id) - Number(b.id))
+    .map(({ id, data }) => ({
+      number: id,
+      title: data.title,
+      lessons: lessons.filter((lesson) => chapterOf(lesson) === id),
+    }))
+    .filter((chapter) => chapter.lessons.length > 0);
+}
+
+/** The groups of numbers, each where its first number stands. */
+export async function groups(): Promise<readonly Group[]> {
+  const numbers = await numbersInOrder();
+  return [...Map.groupBy(numbers, ({ data }) => data.group)].map(([title, members]) => ({
+    title,
+    numbers: members,
+  }));
+}
+
+/** What stands before and after an entry in its reading order. */
+export function neighbours<T extends { readonly id: string }>(entries: readonly T[], id: string) {
+  const at = entries.findIndex((entry) => entry.id === id);
+  return { before: entries[at - 1], after: entries[at + 1] };
+}

@@ -1,0 +1,38 @@
+import Accuracy from "./Accuracy.astro";
+import Calculator from "./Calculator.astro";
+import Caution from "./Caution.astro";
+import Cite from "./Cite.astro";
+import Figure from "./Figure.astro";
+import ExampleLitres from "./figures/ExampleLitres.astro";
+import ExampleStations from "./figures/ExampleStations.astro";
+import Guess from "./Guess.astro";
+import Margin from "./Margin.astro";
+import Note from "./Note.astro";
+import Predict from "./Predict.astro";
+import Question from "./Question.astro";
+import Relation from "./Relation.astro";
+import Standing from "./Standing.astro";
+import SymbolOf from "./Symbol.astro";
+import Value from "./Value.astro";
+import WorkedExample from "./WorkedExample.astro";
+
+/** What a page in content/ may use without importing it. */
+export const mdxComponents = {
+  Accuracy,
+  Calculator,
+  Caution,
+  Cite,
+  ExampleLitres,
+  ExampleStations,
+  Figure,
+  Guess,
+  Margin,
+  Note,
+  Predict,
+  Question,
+  Relation,
+  Standing,
+  Symbol: SymbolOf,
+  Value,
+  WorkedExample,
+};

@@ -1,0 +1,92 @@
+import { defineCollection } from "astro:content";
+import { file, glob } from "astro/loaders";
+import { z } from "astro/zod";
+import { references } from "./integrations/bibliography.ts";
+
+const key = z.string().refine((name) => references.has(name), {
+  error: ({ input }) => `calc/sources.bib has no entry "${input}"`,
+});
+
+/** A key alone, or with the place in the source and how well it is known. */
+const source = z.union([
+  key.transform((name) => ({ key: name, where: undefined, standing: undefined })),
+  z.strictObject({
+    key,
+    where: z.string().optional(),
+    standing: z
+      .enum(["page read", "open reference read", "derived here", "from memory", "common practice"])
+      .optional(),
+  }),
+]);
+
+const synonyms = z.array(z.string()).default([]);
+
+const lessons = defineCollection({
+  loader: glob({ base: "./content/lessons", pattern: "*.mdx" }),
+  schema: z.strictObject({
+    title: z.string(),
+    /** Chapter and place in it: "2.3". */
+    number: z.string().regex(/^\d+\.\d+$/),
+    /** What the reader will be able to do. */
+    lead: z.string(),
+    minutes: z.int().positive(),
+    order: z.number(),
+    sources: z.array(source).default([]),
+    synonyms,
+  }),
+});
+
+const numbers = defineCollection({
+  loader: glob({ base: "./content/numbers", pattern: "*.mdx" }),
+  schema: z.strictObject({
+    title: z.string(),
+    /** The question it answers, in a person's words. */
+    asks: z.string().endsWith("?"),
+    group: z.string(),
+    order: z.number(),
+    /** Rank among the numbers looked up most. */
+    most: z.number().optional(),
+    /** A key of calc/symbols.ts: the symbol of the answer. */
+    symbol: z.string().optional(),
+    synonyms,
+  }),
+});
+
+const examples = defineCollection({
+  loader: glob({ base: "./content/examples", pattern: "*.mdx" }),
+  schema: z.strictObject({
+    title: z.string(),
+    /** That of the lesson it belongs to: "2.3". */
+    number: z.string().regex(/^\d+\.\d+$/),
+    /** What it asks, in a sentence. */
+    asks: z.string().endsWith("?"),
+    order: z.number(),
+    /** Ids of a calculator, of options by choice, and values as text with a unit by input. */
+    calculator: z.string(),
+    choices: z.record(z.string(), z.string()),
+    given: z.record(z.string(), z.string()),
+    barometer: z.string(),
+    /** What a lesson shows: ids of inputs, and of the relations whose steps stay. Without it, all. */
+    show: z.strictObject({ given: z.array(z.string()), steps: z.array(z.string()) }).optional(),
+    /** Id of the result asked for. */
+    asked: z.string(),
+    synonyms,
+  }),
+});
+
+const chapters = defineCollection({
+  loader: file("./content/chapters.yaml"),
+  schema: z.strictObject({ id: z.string(), title: z.string() }),
+});
+
+const glossary = defineCollection({
+  loader: file("./content/glossary.yaml"),
+  schema: z.strictObject({
+    id: z.string(),
+    term: z.string(),
+    means: z.string(),
+    also: z.array(z.string()).default([]),
+  }),
+});
+
+export const collections = { lessons, numbers, examples, chapters, glossary };

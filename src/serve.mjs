@@ -1,0 +1,94 @@
+// Serves the built site on this machine: node src/serve.mjs [folder]. Port 4321, or the next one that is free.
+import { createReadStream } from "node:fs";
+import { stat } from "node:fs/promises";
+import { createServer } from "node:http";
+import { extname, join, resolve, sep } from "node:path";
+
+const root = resolve(process.argv[2] ?? "dist");
+const firstPort = Number(process.env.PORT ?? 4321);
+const lastPort = firstPort + 20;
+
+const types = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".woff2": "font/woff2",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+  ".txt": "text/plain; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
+};
+
+const kindOf = async (path) => {
+  try {
+    const found = await stat(path);
+    return found.isDirectory() ? "folder" : "file";
+  } catch {
+    return "nothing";
+  }
+};
+
+/** What a path of an address asks for: a file, a place to go to instead, or nothing. */
+async function find(pathname) {
+  let path;
+  try {
+    path = join(root, decodeURIComponent(pathname));
+  } catch {
+    return {};
+  }
+  if (path !== root && !path.startsWith(root + sep)) return {};
+  const kind = await kindOf(path);
+  if (kind === "file") return { file: path };
+  const index = join(path, "index.html");
+  if (kind !== "folder" || (await kindOf(index)) !== "file") return {};
+  return pathname.endsWith("/") ? { file: index } : { moved: `${pathname}/` };
+}
+
+async function answer(request, response) {
+  if (request.method !== "GET" && request.method !== "HEAD") {
+    response.writeHead(405, { allow: "GET, HEAD" }).end();
+    return;
+  }
+  const { pathname, search } = new URL(request.url, "http://localhost");
+  const { file, moved } = await find(pathname);
+  if (moved) {
+    response.writeHead(301, { location: moved.replace(/^\/+/, "/") + search }).end();
+    return;
+  }
+  const send = file ?? join(root, "404.html");
+  response.writeHead(file ? 200 : 404, {
+    "content-type": types[extname(send)] ?? "application/octet-stream",
+    "x-content-type-options": "nosniff",
+    "referrer-policy": "no-referrer",
+    "cache-control": pathname.startsWith("/_astro/") ? "public, max-age=31536000, immutable" : "no-cache",
+  });
+  if (request.method === "HEAD") response.end();
+  else
+    createReadStream(send)
+      .on("error", () => response.destroy())
+      .pipe(response);
+}
+
+if ((await kindOf(join(root, "index.html"))) !== "file") {
+  console.error(`There is no built site in ${root}. Build it with: npm run build`);
+  process.exit(1);
+}
+
+const server = createServer((request, response) => {
+  answer(request, response).catch(() => response.writeHead(500).end());
+});
+
+let port = firstPort;
+server.on("error", (error) => {
+  if (error.code !== "EADDRINUSE" || port >= lastPort) {
+    console.error(`The site cannot be served: ${error.message}`);
+    process.exit(1);
+  }
+  port += 1;
+  server.listen(port, "localhost");
+});
+server.on("listening", () => console.log(`Charge-Air Reference: http://localhost:${port}/`));
+server.listen(port, "localhost");

@@ -1,0 +1,89 @@
+import { layoutChart, narrowSize, type Size, wideSize } from "./chart-layout.ts";
+import { describeChart } from "./chart-sentence.ts";
+import { r1 } from "./numbers.ts";
+import { Picture, Words } from "./Picture.tsx";
+import { diagonal, hatch } from "./path.ts";
+import type { ChartProps } from "./types.ts";
+
+export { describeChart } from "./chart-sentence.ts";
+
+/** Curves over two axes, the state at hand as a ring, a limit hatched. */
+export const Chart = (props: ChartProps) => (
+  <Picture
+    label={describeChart(props)}
+    sizes={[wideSize, narrowSize]}
+    draw={(size) => ({ height: size.height, drawing: draw(props, size) })}
+  />
+);
+
+function draw(props: ChartProps, size: Size) {
+  const { width, height, font } = size;
+  const { frame, line, xTitle, yTitle, xTicks, yTicks, bound, ring, cross, ...chart } = layoutChart(
+    props,
+    size,
+  );
+  const { x: left, y: top } = frame;
+  const [right, bottom] = [left + frame.w, top + frame.h];
+
+  return (
+    <>
+      <path
+        class="grid"
+        d={
+          xTicks.map(({ at }) => `M${r1(at)} ${r1(top)}V${r1(bottom)}`).join("") +
+          yTicks.map(({ at }) => `M${r1(left)} ${r1(at)}H${r1(right)}`).join("")
+        }
+      />
+      {bound && (
+        <>
+          <path class="hatch" d={hatch(bound, 7)} />
+          <path class="outline" d={diagonal(bound.edge)} />
+        </>
+      )}
+      <path class="axis" d={`M${r1(left)} ${r1(top)}V${r1(bottom)}H${r1(right)}`} />
+      {yTitle.map((text, i) => (
+        <Words look="second" x={0} y={16 + i * line}>
+          {text}
+        </Words>
+      ))}
+      {xTitle.map((text, i) => (
+        <Words look="second end" x={width} y={height - 6 - (xTitle.length - 1 - i) * line}>
+          {text}
+        </Words>
+      ))}
+      {[...xTicks, ...yTicks].map(
+        ({ shown, text, x, y, w }) =>
+          shown && (
+            <Words look="second middle" x={x + w / 2} y={y + font - 1}>
+              {text}
+            </Words>
+          ),
+      )}
+      {chart.curves.map(({ d, dash }) => (
+        <path class={`curve ${dash}`} d={d} />
+      ))}
+      {cross && <path class="outline" d={`M${r1(cross[0] - 5)} ${r1(cross[1] - 5)}l10 10m0 -10l-10 10`} />}
+      {chart.labels.map(({ lines, x, y, italic }) =>
+        lines.map((text, i) => (
+          <Words look={italic ? "halo italic" : "halo"} x={x} y={y + font - 1 + i * line}>
+            {text}
+          </Words>
+        )),
+      )}
+      {ring && (
+        <>
+          <path class="drop" d={`M${r1(ring[0])} ${r1(bottom)}V${r1(ring[1])}H${r1(left)}`} />
+          <circle class="state" cx={r1(ring[0])} cy={r1(ring[1])} r="6" />
+        </>
+      )}
+      {chart.flags.map(({ text, x, y, w, h }) => (
+        <>
+          <rect class="flag" x={r1(x)} y={r1(y)} width={r1(w)} height={h} rx="1" />
+          <Words look="middle strong on-flag" x={x + w / 2} y={y + 16.5}>
+            {text}
+          </Words>
+        </>
+      ))}
+    </>
+  );
+}

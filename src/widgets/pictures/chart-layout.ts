@@ -1,0 +1,185 @@
+import { type Box, meet } from "./boxes.ts";
+import { labeller, outlineOf } from "./chart-labels.ts";
+import { axisName } from "./chart-sentence.ts";
+import { drawable, type Mark, niceMarks, niceStep, spanOf } from "./numbers.ts";
+import { clip, type Point, polyline } from "./path.ts";
+import { textWidth, wrap } from "./text.ts";
+import type { ChartProps, Limit } from "./types.ts";
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+  readonly font: number;
+  /** About how many parts the axes are cut into. */
+  readonly across: number;
+  readonly up: number;
+}
+
+export const wideSize: Size = { width: 800, height: 372, font: 15, across: 7, up: 5 };
+export const narrowSize: Size = { width: 350, height: 310, font: 14, across: 4, up: 5 };
+
+export function layoutChart(props: ChartProps, { width, height, font, across, up }: Size) {
+  const { x, y, state, best, limit } = props;
+  const line = font + 3;
+  const xSpan = spanOf([x.from, x.to, state?.x].filter(drawable));
+  const ySpan = heightSpan(props, xSpan, up);
+  const xMarks = niceMarks(...xSpan, across);
+  const yMarks = niceMarks(...ySpan, up);
+  const xTitle = wrap(axisName(x), font, width);
+  const yTitle = wrap(axisName(y), font, width);
+
+  const flagWidth = (text = "") => textWidth(text, font, true) + 16;
+  const left = Math.max(
+    54,
+    flagWidth(state?.yText) + 4,
+    ...yMarks.map(({ text }) => textWidth(text, font) + 14),
+  );
+  const top = 22 + line * yTitle.length;
+  const bottom = height - 34 - line * xTitle.length;
+  const frame: Box = { x: left, y: top, w: width - left - 4, h: bottom - top };
+  const atX = (x: number) => left + (frame.w * (x - xSpan[0])) / (xSpan[1] - xSpan[0]);
+  const atY = (y: number) => bottom - (frame.h * (y - ySpan[0])) / (ySpan[1] - ySpan[0]);
+  const at = ([x, y]: Point): Point | undefined =>
+    drawable(x) && drawable(y) ? [atX(x), atY(y)] : undefined;
+
+  const ring = state && at([state.x, state.y]);
+  const cross = best && at([best.x, best.y]);
+  const bound = limit && beyond(limit, frame, at([limit.x ?? xSpan[0], limit.y ?? ySpan[0]]));
+  const curves = props.curves.map(({ label, dash = "solid", points }) => {
+    const runs = clip(points.map(at), frame);
+    return { label, dash, runs, d: runs.map(polyline).join(""), outline: outlineOf(runs) };
+  });
+
+  const flags: (Box & { text: string })[] = [];
+  if (state && ring) {
+    const [w, h] = [flagWidth(state.xText), 23];
+    const x = Math.max(2, Math.min(width - w, ring[0] - w / 2));
+    flags.push({ text: state.xText, x, y: bottom + 5, w, h });
+    const yw = flagWidth(state.yText);
+    flags.push({ text: state.yText, x: left - 2 - yw, y: ring[1] - h / 2, w: yw, h });
+  }
+
+  const ticks = (
+    marks: readonly Mark[],
+    place: (mark: Mark, w: number) => readonly [at: number, x: number, y: number],
+  ) =>
+    marks.map((mark) => {
+      const w = textWidth(mark.text, font);
+      const [at, x, y] = place(mark, w);
+      return {
+        text: mark.text,
+        at,
+        x,
+        y,
+        w,
+        shown: !flags.some((flag) => meet(flag, { x, y, w, h: line }, 3)),
+      };
+    });
+  const xTicks = ticks(xMarks, ({ value }, w) => {
+    const x = atX(value);
+    return [x, Math.min(width - w, x - w / 2), bottom + 8];
+  });
+  const yTicks = ticks(yMarks, ({ value }, w) => [atY(value), left - 9 - w, atY(value) - line / 2]);
+  const pitch = (xTicks[1]?.at ?? width) - (xTicks[0]?.at ?? 0);
+  const every = Math.ceil((Math.max(0, ...xTicks.map(({ w }) => w)) + 8) / pitch);
+
+  const room = { x: left + 6, y: top + 2, w: frame.w - 8, h: frame.h - 4 };
+  const { labels, avoid, put } = labeller(
+    room,
+    font,
+    curves.map(({ outline }) => outline),
+  );
+  if (ring) {
+    avoid(ring[0] - 9, ring[1] - 9, 18, 18, 8);
+    avoid(left, ring[1] - 1, ring[0] - left, 2, 2);
+    avoid(ring[0] - 1, ring[1], 2, bottom - ring[1], 2);
+  }
+  if (cross) avoid(cross[0] - 7, cross[1] - 7, 14, 14, 8);
+  if (limit && bound) {
+    const { x, y, w, h, edge } = bound;
+    const upright = drawable(limit.x);
+    avoid(edge.x - 2, edge.y - 2, edge.w + 4, edge.h + 4, 3);
+    put(
+      limit.label,
+      upright ? Math.max(60, w - 14) : frame.w - 20,
+      (tw, th) =>
+        [x + w - tw - 6, x + 8].flatMap((px, i) =>
+          (upright || h > th + 8 ? [y + h - th - 5, y + 4] : [y + h + 4, y - th - 4]).map(
+            (py, j) => [px, py, (i + j) / 4] as const,
+          ),
+        ),
+      true,
+    );
+    avoid(x, y, w, h, 3);
+  }
+  if (best && cross) {
+    put(best.label, 0.6 * frame.w, (w, h) =>
+      [8, -8 - h, 20, -20 - h, -36 - h, 36].flatMap((dy, i) =>
+        [10, -10 - w, -w / 2].map((dx, j) => [cross[0] + dx, cross[1] + dy, (i + j) / 8] as const),
+      ),
+    );
+  }
+  for (const { label, dash, runs, outline } of curves) {
+    const from = runs[0]?.[0]?.[0];
+    const to = runs.at(-1)?.at(-1)?.[0];
+    if (!label || from === undefined || to === undefined) continue;
+    const spots = (w: number, h: number) =>
+      Array.from({ length: 13 }, (_, k) => k / 12).flatMap((k) => {
+        const x = to + (from - to) * k;
+        const over = Math.max(room.x, Math.min(room.x + room.w - w, x - w / 2));
+        const [high, low] = outline(over, over + w) ?? [0, 0];
+        const [here = 0] = outline(x, x) ?? [];
+        const worse = Math.abs(k - 0.15) + (low - high) / 30;
+        return [
+          [over, high - h - 3, worse],
+          [over, low + 3, worse + 0.1],
+          [x + 9, here - h / 2, k + 0.8],
+          [x - 9 - w, here - h / 2, k + 0.8],
+        ] as const;
+      });
+    put(label, 0.62 * frame.w, spots, dash === "ideal");
+  }
+
+  return {
+    frame,
+    line,
+    xTitle,
+    yTitle,
+    xTicks: xTicks.map((tick, i) => ({ ...tick, shown: tick.shown && i % every === 0 })),
+    yTicks,
+    curves,
+    bound,
+    ring,
+    cross,
+    flags,
+    labels,
+  };
+}
+
+/** The span of the y axis: what the caller asks, else all that has to be seen, out to the next ticks. */
+function heightSpan({ y, curves, state, best, limit }: ChartProps, xSpan: Point, up: number) {
+  const seen = curves.flatMap(({ points }) =>
+    points.flatMap(([x, y]) => (x >= xSpan[0] && x <= xSpan[1] ? [y] : [])),
+  );
+  const [low, high] = spanOf([...seen, state?.y, best?.y, limit?.y].filter(drawable));
+  const step = niceStep(high - low, up);
+  const room = (side: Limit["side"], end: number) => (limit?.side === side && limit.y === end ? 0.8 : 0);
+  const from = y.from ?? Math.floor(low / step - room("below", low) + 1e-6) * step;
+  const to = y.to ?? Math.ceil(high / step + room("above", high) - 1e-6) * step;
+  return spanOf([from, to, state?.y].filter(drawable));
+}
+
+/** The part of the frame beyond a limit, and its edge; nothing where the whole frame is within bounds. */
+function beyond({ x, side }: Limit, frame: Box, at: Point | undefined) {
+  if (!at) return undefined;
+  const right = frame.x + frame.w;
+  const bottom = frame.y + frame.h;
+  const edgeX = Math.max(frame.x, Math.min(right, at[0]));
+  const edgeY = Math.max(frame.y, Math.min(bottom, at[1]));
+  const above = side === "above";
+  const box = drawable(x)
+    ? { ...frame, x: above ? edgeX : frame.x, w: above ? right - edgeX : edgeX - frame.x }
+    : { ...frame, y: above ? frame.y : edgeY, h: above ? edgeY - frame.y : bottom - edgeY };
+  const edge = drawable(x) ? { ...frame, x: edgeX, w: 0 } : { ...frame, y: edgeY, h: 0 };
+  return box.w > 1 && box.h > 1 ? { ...box, edge } : undefined;
+}

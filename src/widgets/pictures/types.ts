@@ -1,0 +1,110 @@
+import type { SI } from "../../../calc/quantity/domain-error.ts";
+
+/** A number as the visitor reads it: `{ number: "126.4", unit: "°C" }`. */
+export interface Shown {
+  readonly number: string;
+  readonly unit: string;
+}
+
+export type Show = (x: SI) => Shown;
+
+/** A temperature unit as a scale to print: `shown` reads kelvin off it, `kelvin` is its inverse. */
+export interface TemperatureScale {
+  readonly unit: string;
+  readonly shown: (kelvin: SI) => number;
+  readonly kelvin: (shown: number) => SI;
+}
+
+/** Air at one station, in SI: kelvin, pascal absolute, kg/m³, kg of vapour per kg of dry air. */
+export interface Station {
+  /** The place in words: "compressor outlet". */
+  readonly label: string;
+  /** The station's number, site-wide: "0", "1", "2", "3", "m". */
+  readonly number: string;
+  readonly T: SI;
+  readonly p: SI;
+  readonly rho: SI;
+  readonly w?: SI;
+}
+
+/** What lies between the station at index `after` and the next one. */
+export interface Part {
+  readonly kind: "compressor" | "cooler" | "duct";
+  /** Drawn over the part in italics; empty draws none. */
+  readonly label: string;
+  readonly after: number;
+  /** A compressor driven by belt or shaft stands on a foot. */
+  readonly foot?: boolean;
+  /** A cooler draws its water unless this is false. */
+  readonly water?: boolean;
+}
+
+/** The path not taken, drawn dashed: the same stations, in the same order. */
+export interface Ghost {
+  /** "without a cooler": the last station's temperature and density are put after it. */
+  readonly label: string;
+  readonly stations: readonly Station[];
+}
+
+export interface StationDiagramProps {
+  readonly title: string;
+  /** Two to six, in the order the air passes them. */
+  readonly stations: readonly Station[];
+  readonly parts: readonly Part[];
+  readonly ghost?: Ghost;
+  readonly show: {
+    readonly temperature: Show;
+    readonly pressure: Show;
+    readonly density: Show;
+    readonly humidity: Show;
+    readonly temperatureScale: TemperatureScale;
+  };
+}
+
+export interface Axis {
+  /** "pressure ratio of the compressor" */
+  readonly label: string;
+  /** "" for a plain number. */
+  readonly unit: string;
+}
+
+/** Everything in a chart is in the units of its axes, already converted by the caller. */
+export interface ChartProps {
+  readonly title: string;
+  readonly x: Axis & { readonly from: number; readonly to: number };
+  /** Without `from` and `to` the axis spans the curves, the state and the limit. */
+  readonly y: Axis & { readonly from?: number; readonly to?: number };
+  readonly curves: readonly Curve[];
+  readonly state?: {
+    readonly x: number;
+    readonly y: number;
+    readonly xText: string;
+    readonly yText: string;
+  };
+  /** An optimum, marked by a cross. */
+  readonly best?: { readonly x: number; readonly y: number; readonly label: string };
+  readonly limit?: Limit;
+}
+
+export interface Curve {
+  /** Stands on the curve; empty where the title says it. */
+  readonly label: string;
+  /** The case at hand, the alternative, the ideal. Solid where left out. */
+  readonly dash?: "solid" | "alternative" | "ideal";
+  /** In order of x. A point that is not finite leaves a gap. */
+  readonly points: readonly (readonly [number, number])[];
+}
+
+/** A bound on one axis; the side that is out of bounds is hatched. */
+export interface Limit {
+  readonly x?: number;
+  readonly y?: number;
+  readonly label: string;
+  readonly side: "above" | "below";
+}
+
+/** One quantity in every unit of its kind. */
+export interface UnitScaleProps {
+  readonly caption: string;
+  readonly rows: readonly { readonly name: string; readonly unit: string; readonly number: string }[];
+}

@@ -1,0 +1,275 @@
+import fc from "fast-check";
+import renderToString from "preact-render-to-string";
+import { describe, expect, test } from "vitest";
+import { kinds } from "../../calc/quantity/kinds.ts";
+import { plain } from "../../calc/relation/trace.ts";
+import { symbols } from "../../calc/symbols.ts";
+import { exampleEntry as exampleOfBarometer } from "../../src/calculators/engine/barometer.ts";
+import { type Calculator, isChoice, type When } from "../../src/calculators/engine/calculator.ts";
+import type { Entries } from "../../src/calculators/engine/entry.ts";
+import { type Evaluation, evaluate } from "../../src/calculators/engine/evaluate.ts";
+import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
+import { isShown } from "../../src/calculators/engine/shown.ts";
+import { CalculatorSheet } from "../../src/widgets/calculator-sheet.tsx";
+import {
+  anyText,
+  around,
+  calculators,
+  entriesOf,
+  exampleEntry,
+  fieldsOf,
+  metric,
+  numRuns,
+  startWith,
+  typedEntry,
+  waysOf,
+  wayToShow,
+} from "./every-calculator.ts";
+
+const notANumber = /\b(NaN|Infinity|undefined|null)\b|∞/;
+
+/** A sentence of ours, without what it quotes from the visitor. */
+const ownWords = (says: string): string => says.replace(/“[^”]*”/g, "“”");
+
+function expectSentence(says: string): void {
+  const own = ownWords(says);
+  expect(own).toMatch(/^\S.+\S\.$/su);
+  expect(own).not.toMatch(notANumber);
+}
+
+/** Numbers for every result that is shown, or a sentence that says why there are none. */
+function expectNumbersOrSentence(calculator: Calculator, entries: Entries, evaluation: Evaluation): void {
+  const told = Object.values(evaluation.messages).flat();
+  for (const { says } of told) expectSentence(says);
+  if (!evaluation.outcome) {
+    const reasons = told.filter(({ tone }) => tone === "invalid").map(({ says }) => says);
+    if (evaluation.trouble !== null) reasons.push(evaluation.trouble);
+    expect(reasons).not.toEqual([]);
+    for (const says of reasons) expectSentence(says);
+    return;
+  }
+  for (const { says } of evaluation.outcome.notes) expectSentence(says);
+  const { values } = evaluation.outcome;
+  const shown = Object.entries(calculator.results).filter(([, r]) =>
+    isShown(calculator, r.when, entries.choices),
+  );
+  expect(shown.filter(([id]) => !Number.isFinite(values[id])).map(([id]) => id)).toEqual([]);
+}
+
+const relationsUsed = (evaluation: Evaluation): readonly string[] =>
+  evaluation.outcome?.steps.map((step) => step.relation) ?? [];
+
+test("there are calculators", () => expect(calculators.length).toBeGreaterThan(0));
+
+describe.each(calculators)("$file", ({ file, calculator }) => {
+  const ways = waysOf(calculator);
+  const declared = calculator.relations.map(({ id }) => id);
+  const conditions: readonly (When | undefined)[] = [
+    ...Object.values(calculator.inputs),
+    ...Object.values(calculator.results),
+    ...(calculator.pictures ?? []),
+  ].map(({ when }) => when);
+
+  test("is named as its file, and asks a question", () => {
+    expect(calculator.id).toBe(file);
+    expect(calculator.asks).toMatch(/\?$/);
+  });
+
+  test("its symbols are in calc/symbols.ts", () => {
+    const used = [...fieldsOf(calculator).map(([, field]) => field), ...Object.values(calculator.results)];
+    expect(used.map(({ symbol }) => symbol).filter((symbol) => !Object.hasOwn(symbols, symbol))).toEqual([]);
+    expect(used.map(({ kind }) => kind).filter((kind) => !Object.hasOwn(kinds, kind))).toEqual([]);
+  });
+
+  test("what is shown on a condition names choices and options that exist", () => {
+    const unknown = conditions.flatMap((when) =>
+      Object.entries(when ?? {}).flatMap(([id, options]) => {
+        const choice = calculator.inputs[id];
+        if (!choice || !isChoice(choice)) return [id];
+        return options.filter((option) => !Object.hasOwn(choice.options, option));
+      }),
+    );
+    expect(unknown).toEqual([]);
+  });
+
+  test("example values lie within their limits", () => {
+    const wrong = fieldsOf(calculator).filter(([, { start, limits, typical = limits }]) => {
+      const order = [limits[0], typical[0], start, typical[1], limits[1]];
+      return order.some((x, i) => i > 0 && x < (order[i - 1] ?? Number.NaN));
+    });
+    expect(wrong.map(([id]) => id)).toEqual([]);
+    for (const input of Object.values(calculator.inputs))
+      if (isChoice(input)) expect(Object.keys(input.options)).toContain(input.start);
+  });
+
+  test("the example values give numbers, and with any one choice made otherwise too", () => {
+    const start = startWith(calculator, {});
+    const changes = Object.entries(calculator.inputs).flatMap(([id, input]) =>
+      isChoice(input) ? Object.keys(input.options).map((option) => ({ [id]: option })) : [],
+    );
+    for (const change of [{}, ...changes]) {
+      const { outcome, messages, trouble } = evaluate(calculator, startWith(calculator, change), metric);
+      expect(outcome, JSON.stringify({ change, trouble, messages })).not.toBeNull();
+    }
+    for (const choices of ways) {
+      const entries = { ...start, choices };
+      expectNumbersOrSentence(calculator, entries, evaluate(calculator, entries, metric));
+    }
+  });
+
+  test("without JavaScript it shows a number for every result", () => {
+    const html = renderToString(<CalculatorSheet calculator={calculator} />);
+    const { choices } = startWith(calculator, {});
+    const shown = Object.entries(calculator.results).filter(
+      ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
+    );
+    expect(shown).not.toEqual([]);
+    for (const [id] of shown) {
+      const text = new RegExp(`data-result="${id}"[^>]*>([^<]*)</output>`).exec(html)?.[1];
+      expect(text, id).toMatch(/^−?\d/);
+    }
+    expect(html.replace(/<[^>]*>/g, " ")).not.toMatch(notANumber);
+    expect(html).not.toMatch(/="[^"]*(NaN|Infinity|undefined)[^"]*"/);
+  });
+
+  test("every relation that a branch uses is declared, and every declared one is used", () => {
+    const used = new Set(
+      ways.flatMap((choices) => relationsUsed(evaluate(calculator, startWith(calculator, choices), metric))),
+    );
+    fc.assert(
+      fc.property(entriesOf(calculator, exampleEntry), (entries) => {
+        for (const id of relationsUsed(evaluate(calculator, entries, metric))) used.add(id);
+      }),
+      // Often enough to meet the branches that depend on values, such as ice and water.
+      { numRuns: Math.max(numRuns, 300) },
+    );
+    expect([...used].filter((id) => !declared.includes(id))).toEqual([]);
+    expect([...new Set(declared)].filter((id) => !used.has(id))).toEqual([]);
+    expect(declared).toHaveLength(new Set(declared).size);
+  });
+
+  test("traced equals untraced, to the last bit", () => {
+    fc.assert(
+      fc.property(entriesOf(calculator, exampleEntry), around, (entries, surroundings) => {
+        const { outcome, given } = evaluate(calculator, entries, surroundings);
+        if (outcome) expect(calculator.model(given, plain)).toStrictEqual(outcome.values);
+      }),
+      { numRuns },
+    );
+  });
+
+  test.each(fieldsOf(calculator))("any text in %s gives numbers or a sentence", (id, field) => {
+    const choices = wayToShow(calculator, field);
+    fc.assert(
+      fc.property(typedEntry(field, anyText), around, (entry, surroundings) => {
+        const start = startWith(calculator, choices, surroundings.system);
+        const entries = { ...start, fields: { ...start.fields, [id]: entry } };
+        expectNumbersOrSentence(calculator, entries, evaluate(calculator, entries, surroundings));
+      }),
+      { numRuns },
+    );
+  });
+
+  test("any state gives numbers or a sentence", () => {
+    const entryOf = (field: Parameters<typeof exampleEntry>[0]) =>
+      fc.oneof(
+        { weight: 8, arbitrary: exampleEntry(field) },
+        { weight: 1, arbitrary: typedEntry(field, anyText) },
+      );
+    fc.assert(
+      fc.property(entriesOf(calculator, entryOf), around, (entries, surroundings) => {
+        expectNumbersOrSentence(calculator, entries, evaluate(calculator, entries, surroundings));
+      }),
+      { numRuns },
+    );
+  });
+
+  test("example values are counted until they are touched", () => {
+    for (const choices of ways) {
+      const start = startWith(calculator, choices);
+      const { fields, examples } = evaluate(calculator, start, metric);
+      const shown = fieldsOf(calculator).filter(([, field]) => isShown(calculator, field.when, choices));
+      expect([fields, examples]).toEqual([shown.length, shown.length]);
+    }
+    for (const [id, field] of fieldsOf(calculator)) {
+      const start = startWith(calculator, wayToShow(calculator, field));
+      const entry = start.fields[id];
+      if (!entry) throw new Error(`no entry for ${id}`);
+      const touched = { ...start, fields: { ...start.fields, [id]: { ...entry, typed: "1" } } };
+      const before = evaluate(calculator, start, metric);
+      const after = evaluate(calculator, touched, metric);
+      expect([id, after.fields, after.examples]).toEqual([id, before.fields, before.examples - 1]);
+    }
+  });
+
+  test("a link brings back exactly the state it was made from", () => {
+    // Short texts, so that every field can hold one in a link of the length that is read.
+    const text = fc.oneof(
+      fc.string({ maxLength: 12 }),
+      fc.string({ unit: "binary", maxLength: 6 }),
+      fc.constantFrom("~5", "5;psi", "1&v=2", "a+b", "%"),
+    );
+    const entryOf = (field: Parameters<typeof exampleEntry>[0]) =>
+      fc.oneof(
+        exampleEntry(field),
+        typedEntry(
+          field,
+          text.map((typed) => typed.slice(0, 12)),
+        ),
+      );
+    fc.assert(
+      fc.property(entriesOf(calculator, entryOf), around, (entries, surroundings) => {
+        // The barometer of the page stands in the link once, not again in each calculator.
+        const kept = Object.fromEntries(
+          Object.entries(entries.fields).map(([id, entry]) => {
+            const input = calculator.inputs[id];
+            const isBarometer = input && !isChoice(input) && input.barometer;
+            return [
+              id,
+              isBarometer ? (startWith(calculator, {}, surroundings.system).fields[id] ?? entry) : entry,
+            ];
+          }),
+        );
+        const state = { ...entries, fields: kept };
+        const barometerEntry = { ...exampleOfBarometer("metric"), typed: "98.5" };
+        const link = writeLink([{ calculator, entries: state }], { ...surroundings, barometerEntry });
+        const opened = readLink(`#${link}`, [calculator]);
+        expect(opened.unread).toEqual([]);
+        expect(opened.system).toBe(surroundings.system);
+        expect(opened.entries[calculator.id]).toStrictEqual(state);
+        expect(opened.barometer).toStrictEqual(barometerEntry);
+      }),
+      { numRuns },
+    );
+  });
+
+  test("a damaged link never throws, and says what it could not read", () => {
+    const link = writeLink([{ calculator, entries: startWith(calculator, {}) }], {
+      ...metric,
+      barometerEntry: exampleOfBarometer("metric"),
+    });
+    const damaged = fc.oneof(
+      fc.string({ unit: "binary", maxLength: 300 }),
+      fc
+        .tuple(fc.nat(link.length), fc.nat(10), fc.string({ unit: "binary", maxLength: 5 }))
+        .map(([at, cut, put]) => link.slice(0, at) + put + link.slice(at + cut)),
+      fc.constantFrom(
+        "%",
+        `${calculator.id}.toString=1`,
+        `${calculator.id}.__proto__=~1;Pa`,
+        "x".repeat(5000),
+        "constructor.x=1",
+        "v=2",
+      ),
+    );
+    fc.assert(
+      fc.property(damaged, (hash) => {
+        const opened = readLink(`#${hash}`, [calculator]);
+        for (const says of opened.unread) expect(says).toMatch(/\.$/);
+        const entries = opened.entries[calculator.id];
+        if (entries) expectNumbersOrSentence(calculator, entries, evaluate(calculator, entries, metric));
+      }),
+      { numRuns },
+    );
+  });
+});

@@ -1,0 +1,26 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+
+/** The built site under test: dist/, or the folder that DIST names. */
+export const dist = resolve(process.env["DIST"] ?? join(import.meta.dirname, "../../dist"));
+
+export const files: readonly string[] = readdirSync(dist, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) => join(entry.parentPath, entry.name).slice(dist.length))
+  .sort();
+
+export const read = (file: string): Buffer => readFileSync(join(dist, file));
+
+/** The addresses of all pages. */
+export const pages: readonly string[] = files
+  .filter((file) => file.endsWith(".html") && !file.startsWith("/pagefind/"))
+  .map((file) => file.replace(/index\.html$/, ""));
+
+export const below = (folder: string): readonly string[] =>
+  pages.filter((page) => page.startsWith(folder) && page !== folder);
+
+export const numberPages = below("/numbers/");
+export const lessonPages = below("/lessons/");
+
+/** The file behind the address of a page. */
+export const fileOf = (page: string): string => (page.endsWith("/") ? `${page}index.html` : page);

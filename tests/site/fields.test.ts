@@ -1,0 +1,173 @@
+import { describe, expect, test } from "vitest";
+import { numberPages } from "./dist.ts";
+import { calculatorOn, choose, field, newVisitor, notANumber, open, parse, resultsOf } from "./site.ts";
+
+const rubbish = [
+  "",
+  "   ",
+  "abc",
+  "-1e9",
+  "1e300",
+  "1e-300",
+  "0",
+  "−40",
+  "50 %",
+  "-300 °C",
+  "3 psig",
+  "1/0",
+  "NaN",
+  "1,2,3",
+  "🙂",
+  "<b>1</b>",
+];
+
+describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as const))("%s", (id, path) => {
+  test("whatever is typed gives numbers or a sentence, and never takes the old numbers away", async () => {
+    const page = await newVisitor();
+    const errors: string[] = [];
+    page.on("pageerror", (error) => errors.push(error.message));
+    await open(page, path);
+    const sheet = calculatorOn(page, id);
+    const wrong: string[] = [];
+    const tried = new Set<string>();
+
+    const tryAll = async () => {
+      for (const name of await sheet
+        .locator(".field input")
+        .evaluateAll((inputs) => inputs.map((input) => input.id))) {
+        if (tried.has(name)) continue;
+        tried.add(name);
+        const input = page.locator(`#${name}`);
+        const before = await input.inputValue();
+        for (const text of rubbish) {
+          await input.fill(text);
+          const seen = await sheet.evaluate(async (element, fieldId) => {
+            await new Promise(requestAnimationFrame);
+            const entry = element.querySelector(`#${CSS.escape(fieldId)}`);
+            return {
+              text: (element as HTMLElement).innerText,
+              isInvalid: entry?.getAttribute("aria-invalid") === "true",
+              says: document.getElementById(`${fieldId}-msg`)?.innerText ?? "",
+              isStale: element.querySelector(".stale") !== null,
+              results: [...element.querySelectorAll("[data-result]")].map(
+                (output) => output.textContent ?? "",
+              ),
+            };
+          }, name);
+          const own = seen.text.replace(/“[^”]*”/g, "");
+          const complaints = [
+            notANumber.test(own) && "shows what is no number",
+            seen.results.length === 0 && "has no results left",
+            seen.results.some((shown) => Number.isNaN(parse(shown))) && `shows ${seen.results.join(", ")}`,
+            seen.isStale &&
+              seen.results.some((shown) => !/^\[.*\]$/.test(shown)) &&
+              "leaves old numbers unmarked",
+            seen.isStale && !seen.text.includes("Not current.") && "does not say that the numbers are old",
+            !seen.isStale &&
+              seen.results.some((shown) => shown.startsWith("[")) &&
+              "marks new numbers as old",
+            seen.isInvalid && !/\w.*\.(\s|$)/.test(seen.says) && "refuses without a sentence",
+            seen.isInvalid && !seen.isStale && "refuses and computes all the same",
+          ].filter((complaint) => complaint !== false);
+          wrong.push(...complaints.map((complaint) => `“${text}” in ${name} ${complaint}`));
+        }
+        await input.fill(before);
+      }
+    };
+
+    await tryAll();
+    const options = await sheet
+      .locator("input[type=radio]")
+      .evaluateAll((radios) =>
+        radios.map((radio) => [(radio as HTMLInputElement).name, (radio as HTMLInputElement).value] as const),
+      );
+    for (const [group, option] of options) {
+      const radio = sheet.locator(`input[name="${group}"][value="${option}"]`);
+      if ((await radio.count()) === 0) continue;
+      const [chosen = ""] = await sheet
+        .locator(`input[name="${group}"]:checked`)
+        .evaluateAll((all) => all.map((r) => (r as HTMLInputElement).value));
+      await radio.check();
+      await tryAll();
+      await sheet.locator(`input[name="${group}"][value="${chosen}"]`).check();
+    }
+    expect(tried.size).toBeGreaterThan(0);
+    expect(wrong).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+});
+
+describe("what is impossible is named with the bound", () => {
+  const says = async (
+    calculator: string,
+    choices: Readonly<Record<string, string>>,
+    id: string,
+    text: string,
+  ) => {
+    const page = await newVisitor();
+    await open(page, `/numbers/${calculator}/`);
+    for (const [key, option] of Object.entries(choices)) await choose(page, calculator, key, option);
+    await field(page, calculator, id).fill(text);
+    return (await page.locator(`#${calculator}-${id}-msg`).innerText()).replace(/[\u00a0\u202f]/g, " ");
+  };
+
+  test.each([
+    [
+      "a gauge reading entered as an absolute outlet pressure",
+      "compressor-outlet",
+      { boost: "pressure" },
+      "p_out",
+      "90",
+      /99\.00 kPa|inlet/,
+    ],
+    [
+      "a vacuum below zero absolute",
+      "compressor-outlet",
+      {},
+      "p_in",
+      "-16 psi gauge",
+      /perfect vacuum.*(−14\.50|barometer)/,
+    ],
+    ["a negative absolute pressure", "compressor-outlet", {}, "p_in", "-5 kPa", /perfect vacuum/],
+    ["relative humidity above 100 %", "charge-path", { humidity: "relative" }, "varphi_0", "110 %", /1\.000/],
+    ["an efficiency above 1", "charge-path", {}, "eta_s", "1.2", /1\.000/],
+    ["a pressure ratio below 1", "charge-path", {}, "r", "0.9", /1\.000/],
+    ["below absolute zero", "charge-path", {}, "T_0", "-300 °C", /absolute zero.*−273\.15/],
+    ["a cooler outlet hotter than its inlet", "charge-path", {}, "T_3", "200", /126|hotter/],
+  ] as const)("%s", async (_, calculator, choices, id, text, pattern) => {
+    expect(await says(calculator, choices, id, text)).toMatch(pattern);
+  });
+});
+
+test("old numbers stay, in brackets, and say that they are old", async () => {
+  const page = await newVisitor();
+  await open(page, "/numbers/charge-path/");
+  const before = await resultsOf(page, "charge-path");
+  await field(page, "charge-path", "r").fill("two");
+  const after = await resultsOf(page, "charge-path");
+  expect(Object.keys(after)).toEqual(Object.keys(before));
+  for (const [key, shown] of Object.entries(after)) expect(shown).toBe(`[${before[key]}]`);
+  expect(await page.getByText("Not current.").isVisible()).toBe(true);
+  await field(page, "charge-path", "r").fill("2.2");
+  expect(await resultsOf(page, "charge-path")).toEqual(before);
+  expect(await page.getByText("Not current.").count()).toBe(0);
+});
+
+test("every value is an example until it is touched, and the result too", async () => {
+  const page = await newVisitor();
+  await open(page, "/numbers/compressor-outlet/");
+  const sheet = calculatorOn(page, "compressor-outlet");
+  const marks = sheet.locator("dd .eg");
+  expect(await marks.count()).toBeGreaterThan(0);
+  for (const id of await sheet
+    .locator(".field input")
+    .evaluateAll((inputs) => inputs.map((input) => input.id))) {
+    const input = page.locator(`#${id}`);
+    await input.fill(await input.inputValue());
+    await input.press("End");
+    await input.press("0");
+    await input.press("Backspace");
+  }
+  expect(await sheet.getByText("All values are yours").count()).toBe(1);
+  expect(await marks.count()).toBe(0);
+});

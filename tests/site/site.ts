@@ -1,0 +1,65 @@
+import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, inject } from "vitest";
+
+export const address: string = inject("address");
+
+export const sizes = [
+  { width: 390, height: 844 },
+  { width: 820, height: 1180 },
+  { width: 1440, height: 900 },
+] as const;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.connect(inject("browser"));
+});
+afterEach(async () => {
+  await Promise.all(browser.contexts().map((context) => context.close()));
+});
+afterAll(() => browser.close());
+
+/** A page of a visitor who was never here. Closed after the test. */
+export async function newVisitor(options: BrowserContextOptions = {}): Promise<Page> {
+  const context = await browser.newContext({ baseURL: address, ...options });
+  return context.newPage();
+}
+
+/** Goes to an address, and waits until what wakes at once is awake. */
+export async function open(page: Page, path: string): Promise<void> {
+  await page.goto(path);
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
+}
+
+export const calculatorOn = (page: Page, id: string): Locator => page.locator(`[data-calculator="${id}"]`);
+
+/** The field of a calculator, by its id. */
+export const field = (page: Page, calculator: string, id: string): Locator =>
+  page.locator(`#${calculator}-${id}`);
+
+export const choose = async (page: Page, calculator: string, id: string, option: string): Promise<void> =>
+  page.check(`input[name="${calculator}-${id}"][value="${option}"]`);
+
+/** The text of every result that is shown, by id. */
+export const resultsOf = (page: Page, calculator: string): Promise<Record<string, string>> =>
+  calculatorOn(page, calculator)
+    .locator("[data-result]")
+    .evaluateAll((outputs) =>
+      Object.fromEntries(
+        outputs.map((output) => [output.getAttribute("data-result") ?? "", output.textContent ?? ""]),
+      ),
+    );
+
+/** A number as the site shows it. `parse("−1.2 × 10⁻³")` is -0.0012. */
+export function parse(shown: string): number {
+  const plain = shown
+    .replace(/[[\]\u00a0\u202f\s]/g, "")
+    .replaceAll("−", "-")
+    .replace(/×10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)/, (_, power: string) => {
+      const digits = [...power].map((c) => (c === "⁻" ? "-" : "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c))).join("");
+      return `e${digits}`;
+    });
+  return plain === "" ? Number.NaN : Number(plain);
+}
+
+/** What no reader should ever see. */
+export const notANumber = /\b(NaN|Infinity|undefined|null)\b|∞|\[object/;

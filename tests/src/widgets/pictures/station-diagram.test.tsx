@@ -1,0 +1,216 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { describeStations, StationDiagram } from "../../../../src/widgets/pictures/StationDiagram.tsx";
+import { layoutStations, narrowSize, wideSize } from "../../../../src/widgets/pictures/station-layout.ts";
+import type { Part, Station, StationDiagramProps } from "../../../../src/widgets/pictures/types.ts";
+import { broken, collisions, drawings, narrow, texts, wide } from "./svg.ts";
+
+const celsius: StationDiagramProps["show"] = {
+  temperature: (T) => ({ number: (T - 273.15).toFixed(1).replace("-", "−"), unit: "°C" }),
+  pressure: (p) => ({ number: (p / 1000).toFixed(1), unit: "kPa" }),
+  density: (rho) => ({ number: rho.toFixed(3), unit: "kg/m³" }),
+  humidity: (w) => ({ number: (1000 * w).toFixed(2), unit: "g/kg" }),
+  temperatureScale: { unit: "°C", shown: (T) => T - 273.15, kelvin: (t) => t + 273.15 },
+};
+const fahrenheit: StationDiagramProps["show"] = {
+  ...celsius,
+  temperature: (T) => ({ number: (1.8 * T - 459.67).toFixed(1).replace("-", "−"), unit: "°F" }),
+  temperatureScale: { unit: "°F", shown: (T) => 1.8 * T - 459.67, kelvin: (t) => (t + 459.67) / 1.8 },
+};
+
+const station = (number: string, label: string, t: number, kPa: number, rho: number): Station => ({
+  number,
+  label,
+  T: t + 273.15,
+  p: 1000 * kPa,
+  rho,
+});
+const pump: StationDiagramProps = {
+  title: "Irrigation pump engine",
+  stations: [
+    station("0", "ambient", 25, 100, 1.168),
+    station("1", "compressor inlet", 25, 99, 1.157),
+    station("2", "compressor outlet", 126.4, 217.8, 1.899),
+    station("3", "cooler outlet", 50, 211.8, 2.283),
+  ],
+  parts: [
+    { kind: "duct", label: "air filter", after: 0 },
+    { kind: "compressor", label: "compressor", after: 1, foot: true },
+    { kind: "cooler", label: "charge cooler", after: 2 },
+  ],
+  ghost: {
+    label: "without a cooler",
+    stations: [
+      station("0", "ambient", 25, 100, 1.168),
+      station("1", "compressor inlet", 25, 99, 1.157),
+      station("2", "compressor outlet", 126.4, 217.8, 1.899),
+      station("3", "no cooler", 126.4, 217.8, 1.899),
+    ],
+  },
+  show: celsius,
+};
+
+const path: readonly Omit<Part, "after">[] = [
+  { kind: "duct", label: "air filter" },
+  { kind: "compressor", label: "compressor", foot: true },
+  { kind: "cooler", label: "intercooler" },
+  { kind: "compressor", label: "compressor" },
+  { kind: "cooler", label: "charge cooler" },
+];
+const anyAir = fc.record({
+  T: fc.oneof(fc.double({ min: 233.15, max: 573.15, noNaN: true }), fc.constant(298.15)),
+  p: fc.double({ min: 2e4, max: 1e6, noNaN: true }),
+  rho: fc.double({ min: 0.02, max: 20, noNaN: true }),
+});
+const anyPath = fc
+  .record({
+    airs: fc.array(anyAir, { minLength: 2, maxLength: 6 }),
+    w: fc.option(fc.double({ min: 0, max: 0.05, noNaN: true })),
+    show: fc.constantFrom(celsius, fahrenheit),
+    uncooled: fc.option(anyAir),
+  })
+  .map(({ airs, w, show, uncooled }): StationDiagramProps => {
+    const stations = airs.map(
+      (air, i): Station => ({ number: String(i), label: "place", ...air, ...(w === null ? {} : { w }) }),
+    );
+    return {
+      title: "Any path",
+      stations,
+      parts: path.slice(0, stations.length - 1).map((part, after) => ({ ...part, after })),
+      show,
+      ...(uncooled && {
+        ghost: {
+          label: "without a cooler",
+          stations: stations.map((s, i) => (i === stations.length - 1 ? { ...s, ...uncooled } : s)),
+        },
+      }),
+    };
+  });
+
+describe("the sentence", () => {
+  const sentence = describeStations(pump);
+  test("gives every number that is drawn, with its unit and its station", () => {
+    expect(sentence).toContain("Station 0, ambient: 25.0 °C, 100.0 kPa, 1.168 kg/m³.");
+    expect(sentence).toContain("Station 2, compressor outlet: 126.4 °C, 217.8 kPa, 1.899 kg/m³.");
+    expect(sentence).toContain("Station 3, cooler outlet: 50.0 °C, 211.8 kPa, 2.283 kg/m³.");
+  });
+  test("names the parts in the path and the path not taken", () => {
+    expect(sentence).toContain("Between 2 and 3: charge cooler.");
+    expect(sentence).toContain("Dashed, without a cooler: 126.4 °C, 217.8 kPa, 1.899 kg/m³.");
+  });
+  test("is what both drawings tell a screen reader", () => {
+    for (const svg of drawings(<StationDiagram {...pump} />)) {
+      expect(svg).toContain('role="img"');
+      expect(svg).toContain(`aria-label="${sentence}"`);
+    }
+  });
+  test("gives humidity where a station has it", () => {
+    const moist = pump.stations.map((s) => ({ ...s, w: 0.012 }));
+    expect(describeStations({ ...pump, stations: moist })).toContain("1.168 kg/m³, 12.00 g/kg.");
+  });
+});
+
+describe("the ribbon", () => {
+  test.each([wideSize, narrowSize])("is as thick as the room that one kilogram takes", (size) => {
+    const { levels } = layoutStations(pump, size);
+    const perVolume = levels.map(({ half }, i) => half * (pump.stations[i]?.rho ?? 0));
+    for (const share of perVolume) expect(share).toBeCloseTo(perVolume[0] ?? 0, 9);
+  });
+  test.each([wideSize, narrowSize])("is as high as the printed scale says", (size) => {
+    const { levels, ticks } = layoutStations(pump, size);
+    const [a, b] = ticks;
+    if (!a || !b) throw new Error("fewer than two ticks");
+    const perPixel = (Number(b.text) - Number(a.text)) / (b.y - a.y);
+    const read = levels.map(({ y }) => Number(a.text) + (y - a.y) * perPixel);
+    pump.stations.forEach(({ T }, i) => {
+      expect(read[i]).toBeCloseTo(T - 273.15, 6);
+    });
+  });
+  test("of equal temperatures is level, in the middle", () => {
+    const stations = pump.stations.slice(0, 2);
+    const { levels } = layoutStations({ ...pump, stations }, wideSize);
+    expect(levels[0]?.y).toBeCloseTo(levels[1]?.y ?? 0, 9);
+    expect(levels[0]?.y).toBeCloseTo((wideSize.top + wideSize.bottom) / 2, 0);
+  });
+  test("and its labels stay inside the drawing, whatever the air", () => {
+    fc.assert(
+      fc.property(anyPath, (props) => {
+        for (const size of [wideSize, narrowSize]) {
+          const { levels, above, below, temperatures } = layoutStations(props, size);
+          const edges = [...above, ...below].map(([, y]) => y);
+          expect(Math.min(...edges)).toBeGreaterThan(size.top);
+          expect(Math.max(...edges)).toBeLessThan(size.bottom);
+          for (const { y } of temperatures) {
+            expect(y).toBeGreaterThan(size.top);
+            expect(y).toBeLessThan(size.bottom + 4);
+          }
+          for (const edge of [above, below]) {
+            const xs = edge.map(([x]) => x);
+            expect([...xs].sort((a, b) => a - b)).toEqual(xs);
+          }
+          expect(levels).toHaveLength(props.stations.length);
+        }
+      }),
+    );
+  });
+});
+
+describe("the drawing", () => {
+  test("has neither style attributes nor numbers that cannot be drawn, whatever the air", () => {
+    fc.assert(
+      fc.property(anyPath, (props) => {
+        for (const svg of drawings(<StationDiagram {...props} />)) {
+          expect(broken(svg)).toBeUndefined();
+          expect(svg).not.toMatch(/style/);
+        }
+      }),
+    );
+  });
+  test("keeps its labels apart, whatever the air", () => {
+    fc.assert(
+      fc.property(anyPath, (props) => {
+        for (const svg of drawings(<StationDiagram {...props} />)) expect(collisions(svg)).toEqual([]);
+      }),
+    );
+  });
+  test("keeps its labels inside its width", () => {
+    fc.assert(
+      fc.property(anyPath, (props) => {
+        [wideSize, narrowSize].forEach(({ width }, i) => {
+          for (const { x, w } of texts(drawings(<StationDiagram {...props} />)[i] ?? "")) {
+            expect(x).toBeGreaterThanOrEqual(0);
+            expect(x + w).toBeLessThanOrEqual(width);
+          }
+        });
+      }),
+    );
+  });
+  test("has no text under 13 px where it is shown", () => {
+    // The narrow drawing is shown from 326 px, a sheet on a phone of 390 px; the wide one from 43.5 rem.
+    const [wideSvg = "", narrowSvg = ""] = drawings(<StationDiagram {...pump} />);
+    for (const { size } of texts(narrowSvg)) expect(size * (326 / 350)).toBeGreaterThanOrEqual(13);
+    for (const { size } of texts(wideSvg)) expect(size * (696 / 800)).toBeGreaterThanOrEqual(13);
+  });
+  test("draws a water line for a cooler, and none where the cooler has no water", () => {
+    const dry = pump.parts.map((part) => ({ ...part, water: false }));
+    expect(drawings(<StationDiagram {...pump} />)[wide]).toContain(">water<");
+    expect(drawings(<StationDiagram {...pump} parts={dry} />)[wide]).not.toContain(">water<");
+  });
+  test("draws the path not taken dashed, and nothing where the paths are one", () => {
+    const same = { label: "without a cooler", stations: pump.stations };
+    expect(drawings(<StationDiagram {...pump} />)[narrow]?.match(/thin alternative/g)).toHaveLength(2);
+    expect(drawings(<StationDiagram {...pump} ghost={same} />)[narrow]).not.toContain("thin alternative");
+    expect(drawings(<StationDiagram {...pump} ghost={same} />)[narrow]).not.toContain("without a cooler: ");
+  });
+  test("leaves the ribbon away where a station is not known, and keeps the other numbers", () => {
+    const stations = pump.stations.map((s, i) => (i === 2 ? { ...s, T: Number.NaN, rho: Number.NaN } : s));
+    const [svg = ""] = drawings(<StationDiagram {...pump} stations={stations} />);
+    const drawn = svg.replace(/aria-label="[^"]*"/, "");
+    expect(drawn).not.toContain('class="air"');
+    expect(broken(drawn.replace(/id="[^"]*"/, ""))).toBeUndefined();
+    expect(drawn).toContain("2.283");
+  });
+  test("is nothing without stations", () => {
+    expect(drawings(<StationDiagram {...pump} stations={[]} />)).toEqual([]);
+  });
+});
