@@ -4,6 +4,7 @@ import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
 import { katexClasses } from "./src/integrations/katex-classes.ts";
 import { katexFonts } from "./src/integrations/katex-fonts.ts";
+import { leanRelations } from "./src/integrations/lean-relations.ts";
 import { mathInMarkdown } from "./src/integrations/math-in-markdown.ts";
 import { searchIndex } from "./src/integrations/search-index.ts";
 
@@ -31,7 +32,7 @@ export default defineConfig({
   integrations: [mdx(), preact(), katexClasses(), searchIndex()],
   build: { inlineStylesheets: "never" },
   vite: {
-    plugins: [katexFonts()],
+    plugins: [katexFonts(), leanRelations()],
     build: {
       // Browsers that do not know light-dark() and nesting.
       cssTarget: ["chrome111", "edge111", "firefox114", "safari16.4"],

@@ -47,7 +47,7 @@ const M_a = x.N2 * M.N2 + x.O2 * M.O2 + x.Ar * M.Ar + x.CO2 * M.CO2;
 const g_0 = 9.80665;
 const beta_T = 0.0065;
 const R_sa = 8.31432 / 0.0289644;
-const psi = g_0 / (R_sa * beta_T);
+const psi_std = g_0 / (R_sa * beta_T);
 
 const derived = (where: string): Source => ({ key: "bipm-si-2019", where, standing: "derived here" });
 
@@ -125,8 +125,8 @@ export const constants = define({
   p_sl: { value: 101325, unit: "Pa", exact: true, source: atmosphere },
   beta_T: { value: beta_T, unit: "K/m", exact: true, source: atmosphere },
   r_E: { value: 6356766, unit: "m", exact: true, source: atmosphere },
-  psi: {
-    value: psi,
+  psi_std: {
+    value: psi_std,
     unit: "1",
     exact: true,
     source: {

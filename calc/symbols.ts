@@ -245,9 +245,9 @@ export const symbols = {
   T_sl: entry(String.raw`T_\mathrm{sl}`, "T_sl", "standard temperature at sea level", "temperature"),
   p_sl: entry(String.raw`p_\mathrm{sl}`, "p_sl", "standard pressure at sea level", "pressure"),
   beta_T: entry(String.raw`\beta_T`, "β_T", "fall of temperature with altitude in the standard atmosphere"),
-  psi: entry(
-    String.raw`\psi`,
-    "ψ",
+  psi_std: entry(
+    String.raw`\psi_\mathrm{std}`,
+    "ψ_std",
     "exponent of the standard atmosphere: gravity over gas constant and fall of temperature",
   ),
   r_E: entry(String.raw`r_\mathrm{E}`, "r_E", "radius of the earth for geopotential altitude", "altitude"),

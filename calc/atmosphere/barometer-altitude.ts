@@ -39,7 +39,7 @@ const SETTING = "sea-level setting";
  * Elevation -1 to 20 km, barometer 5 to 120 kPa, sea-level setting 80 to 120 kPa. The sea-level setting is that of
  * altimeters; weather maps correct with the real temperature and differ a little.
  *
- * @example barometerAltitude({ known: "elevation", z: 1850 }).p_0 // 81.0 kPa
+ * @example barometerAltitude({ known: "elevation", z: 1850 }).p_0 // 80 992 Pa
  */
 export const barometerAltitude: Model<BarometerGiven, BarometerAltitude> = (given, trace = plain) => {
   const place = "at the place";

@@ -4,7 +4,7 @@ import { explicit } from "../relation/relation.ts";
 const T_sl = constants.T_sl.value;
 const beta_T = constants.beta_T.value;
 const p_sl = constants.p_sl.value;
-const psi = constants.psi.value;
+const psi_std = constants.psi_std.value;
 
 /**
  * Altitude in m at which the standard atmosphere has the pressure p in Pa absolute. Up to 11 km, 22 632 Pa.
@@ -18,7 +18,7 @@ export const pressureAltitude = explicit({
     p: { symbol: "p", kind: "pressure" },
   },
   result: { symbol: "H_p", kind: "altitude" },
-  expression: "(T_sl / beta_T) * (1 - (p / p_sl)^(1 / psi))",
+  expression: "(T_sl / beta_T) * (1 - (p / p_sl)^(1 / psi_std))",
   sources: [
     {
       key: "us-standard-atmosphere-1976",
@@ -36,5 +36,5 @@ export const pressureAltitude = explicit({
     },
   ],
   working: "si",
-  compute: ({ p }) => (T_sl / beta_T) * (1 - (p / p_sl) ** (1 / psi)),
+  compute: ({ p }) => (T_sl / beta_T) * (1 - (p / p_sl) ** (1 / psi_std)),
 });

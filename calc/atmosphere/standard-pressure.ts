@@ -4,7 +4,7 @@ import { explicit } from "../relation/relation.ts";
 const T_sl = constants.T_sl.value;
 const beta_T = constants.beta_T.value;
 const p_sl = constants.p_sl.value;
-const psi = constants.psi.value;
+const psi_std = constants.psi_std.value;
 
 /**
  * Pressure in Pa absolute of the standard atmosphere at the geopotential altitude H in m, up to 11 km. Below 44 330 m.
@@ -18,7 +18,7 @@ export const standardPressure = explicit({
     H: { symbol: "H", kind: "altitude" },
   },
   result: { symbol: "p_std", kind: "pressure" },
-  expression: "p_sl * (1 - beta_T * H / T_sl)^psi",
+  expression: "p_sl * (1 - beta_T * H / T_sl)^psi_std",
   sources: [
     {
       key: "us-standard-atmosphere-1976",
@@ -36,5 +36,5 @@ export const standardPressure = explicit({
     },
   ],
   working: "si",
-  compute: ({ H }) => p_sl * (1 - (beta_T * H) / T_sl) ** psi,
+  compute: ({ H }) => p_sl * (1 - (beta_T * H) / T_sl) ** psi_std,
 });

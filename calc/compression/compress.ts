@@ -69,7 +69,7 @@ export function acceptCompressor(given: CompressorGiven): Compressor {
   refuse(
     eta !== undefined && eta <= 0,
     field,
-    `${what} is not above zero, so no work would compress the air. The bound itself is accepted, and more up to that of a perfect compressor.`,
+    `${what} is not above zero, so no amount of work would compress the air. The bound and more is accepted, up to that of a perfect compressor.`,
     { value: LOWEST[efficiency], kind: "fraction" },
   );
   refuse(

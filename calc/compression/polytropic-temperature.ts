@@ -4,7 +4,7 @@ import { implicit } from "../relation/relation.ts";
 /**
  * Temperature in K after compression in which every small part has the efficiency eta_p (above 0 to 1).
  *
- * @example polytropicTemperature.compute({ s_in: temperatureEntropy.compute({ T: 298.15, w: 0 }), R_m: 287.043, r: 3, eta_p: 0.8, w: 0 }) // 440.5 K
+ * @example polytropicTemperature.compute({ s_in: temperatureEntropy.compute({ T: 298.15, w: 0 }), R_m: 287.043, r: 3, eta_p: 0.8, w: 0 }) // 440.4 K
  */
 export const polytropicTemperature = implicit({
   id: "compression/polytropic-temperature",

@@ -1,5 +1,6 @@
 import { density } from "../fluids/density.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
+import { noteRealGas } from "../fluids/real-gas-note.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
@@ -67,6 +68,7 @@ function fromDisplacement(given: AirDemandGiven, trace: Trace): AirDemand {
   const w = acceptHumidity(given.w);
   const R_m = trace.use(gasConstant, { w }, "manifold");
   const rho = trace.use(density, { p, R_m, T }, "manifold");
+  noteRealGas({ p, T }, "rho_m", trace);
   const m_a = trace.use(airFlow, { ...engine, rho }, "engine");
   const m_da = trace.use(dryAirFlow, { m_a, w }, "engine");
   const AFR_st = stoichiometric(given, trace);

@@ -17,7 +17,7 @@ export const airFlow = explicit({
     n_R: { symbol: "n_R", kind: "ratio" },
   },
   result: { symbol: "m_a", kind: "massFlow" },
-  expression: "eta_v * rho * V_d * n / n_R",
+  expression: "eta_v * rho * V_d * (n / n_R)",
   sources: [{ key: "heywood", where: "chapters 2 and 3", standing: "from memory" }],
-  compute: ({ eta_v, rho, V_d, n, n_R }) => (eta_v * rho * V_d * n) / n_R,
+  compute: ({ eta_v, rho, V_d, n, n_R }) => eta_v * rho * V_d * (n / n_R),
 });

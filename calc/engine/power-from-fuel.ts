@@ -3,7 +3,7 @@ import { explicit } from "../relation/relation.ts";
 /**
  * Brake power in W of a fuel flow in kg/s at the brake specific fuel consumption b in kg/J.
  *
- * @example powerFromFuel.compute({ m_f: 0.0195833, b: 8.3333e-8 }) // 235 000 W
+ * @example powerFromFuel.compute({ m_f: 0.0195833, b: 300 / 3.6e9 }) // 235 000 W
  */
 export const powerFromFuel = explicit({
   id: "engine/power-from-fuel",

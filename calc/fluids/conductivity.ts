@@ -13,7 +13,7 @@ export const conductivity = property({
   inputs: { T: { symbol: "T", kind: "temperature" } },
   result: { symbol: "k", kind: "conductivity" },
   name: "k",
-  tex: String.raw`\begin{gathered} \frac{k(T)}{\mathrm{mW/(m\,K)}} = 1.308\,\frac{\mu(T)}{\mathrm{\mu Pa\,s}} + f(\tau) \\ f(\tau) = 1.405\,\tau^{-1.1} - 1.036\,\tau^{-0.3} \\ \tau = \frac{132.6312\,\mathrm{K}}{T} \end{gathered}`,
+  tex: String.raw`\begin{gathered} \frac{k(T)}{\mathrm{mW/(m\,K)}} = 1.308\,\frac{\mu(T)}{\mathrm{\mu Pa\,s}} \\ {} + 1.405\,\tau^{-1.1} - 1.036\,\tau^{-0.3} \\ \tau = \frac{132.6312\,\mathrm{K}}{T} \end{gathered}`,
   sources: [
     { key: "lemmon-jacobsen-2004", where: "conductivity of the dilute gas", standing: "open reference read" },
   ],

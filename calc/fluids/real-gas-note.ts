@@ -25,10 +25,10 @@ export function noteRealGas(state: { readonly p: SI; readonly T: SI }, about: st
   }
   const Z = compressibility.compute({ B: secondVirial.compute({ T }), p, T });
   const percent = 100 * (1 / Z - 1);
-  const size = Math.abs(percent);
-  if (p <= IDEAL_TO && size <= SMALL_PERCENT) return;
+  const size = Math.abs(percent).toFixed(1);
+  if (p <= IDEAL_TO && Number(size) <= SMALL_PERCENT) return;
   const compared =
-    size < 0.05 ? "the same within 0.1 %" : `about ${size.toFixed(1)} % ${percent > 0 ? "higher" : "lower"}`;
+    size === "0.0" ? "the same within 0.1 %" : `about ${size} % ${percent > 0 ? "higher" : "lower"}`;
   trace.note({
     about,
     says: `The density is that of an ideal gas. The real density here is ${compared}.`,

@@ -19,6 +19,8 @@ export type Reading =
     }
   | { readonly ok: false; readonly says: string };
 
+/** Far beyond any quantity, and near enough to zero that a number stays finite in every unit. */
+const largest = 1e250;
 const longestText = 200;
 
 /** The sentence that refuses a text. It never leaves this file. */
@@ -117,7 +119,7 @@ function read(text: string, kind: Kind, fieldUnit: string, context: UnitContext)
   const unit = kind === "pressure" && countsFromBarometer ? unitOf(`${plain.id}-g`) : plain;
   const isAbsoluteAsGauge = kind === "gaugePressure" && named?.counts === "absolute";
   const value = toSI(number, unit.id, context) - (isAbsoluteAsGauge ? toSI(0, `${unit.id}-g`, context) : 0);
-  if (!Number.isFinite(value))
+  if (!(Math.abs(value) < largest))
     throw new Refusal(`${quote(trimmed)} is too large to compute with. ${accepted(kind)}`);
 
   const typed = say(String(number), unit);

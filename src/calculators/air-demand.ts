@@ -2,7 +2,7 @@ import { airDemand } from "../../calc/engine/air-demand.ts";
 import { fuels } from "../../calc/engine/fuels.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { combustionInputs, engineInputs } from "./parts/engine.ts";
-import { compressorRelations, engineRelations } from "./parts/relations.ts";
+import { airRelations, engineRelations, fuelRelations } from "./parts/relations.ts";
 
 const fromPower = { from: ["power"] } as const;
 const fromDisplacement = { from: ["displacement"] } as const;
@@ -81,7 +81,7 @@ export default defineCalculator({
     m_f: { label: "Fuel flow", symbol: "m_f", kind: "massFlow", when: fromPower },
     AFR_found: { label: "Stoichiometric air-fuel ratio", symbol: "AFR_st", kind: "ratio", when: fromPower },
   },
-  relations: [...engineRelations, ...compressorRelations],
+  relations: [...airRelations, ...engineRelations, ...fuelRelations],
   model: (given, trace) => {
     const found = airDemand(given as unknown as Parameters<typeof airDemand>[0], trace);
     return { ...found, AFR_found: found.AFR_st } as unknown as ReturnType<Calculator["model"]>;

@@ -2,7 +2,7 @@ import { chargeDensity } from "../../calc/charge-density.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs } from "./parts/compressor.ts";
-import { compressorRelations } from "./parts/relations.ts";
+import { isentropicRelations } from "./parts/relations.ts";
 
 export default defineCalculator({
   id: "charge-density",
@@ -64,7 +64,7 @@ export default defineCalculator({
     rho_3: { label: "Charge density", symbol: "rho_3", kind: "density" },
     D_rho_cold: { label: "Density ratio if nothing heated it", symbol: "r", kind: "ratio", inPicture: true },
   },
-  relations: [...compressorRelations, pressureAfterLoss],
+  relations: [...isentropicRelations, pressureAfterLoss],
   model: (given, trace) => {
     const found = chargeDensity(given as unknown as Parameters<typeof chargeDensity>[0], trace);
     return { ...found, D_rho_cold: given.r } as unknown as ReturnType<Calculator["model"]>;

@@ -1,4 +1,5 @@
 import { compressorOutlet } from "../../calc/compression/compressor-outlet.ts";
+import { pressureRatio } from "../../calc/compression/pressure-ratio.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs } from "./parts/compressor.ts";
 import { compressorRelations } from "./parts/relations.ts";
@@ -103,7 +104,7 @@ export default defineCalculator({
     rho_out: { label: "Outlet density", symbol: "rho_out", kind: "density" },
     D_rho: { label: "Density ratio, outlet to inlet", symbol: "D_rho", kind: "ratio" },
   },
-  relations: compressorRelations,
+  relations: [...compressorRelations, pressureRatio],
   model: (given, trace) => {
     const found = compressorOutlet(given as unknown as Parameters<typeof compressorOutlet>[0], trace);
     return {

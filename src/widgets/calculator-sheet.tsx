@@ -4,14 +4,12 @@ import { readBarometer } from "../calculators/engine/barometer.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
 import { type Entries, type Entry, inSystem, startEntries } from "../calculators/engine/entry.ts";
 import { type Evaluation, evaluate, type Success } from "../calculators/engine/evaluate.ts";
-import { isLink } from "../calculators/engine/link.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 import { ChoiceRow } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";
-import { noteState, openLink } from "./page-link.ts";
 import { DrawnPicture, pictureFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
-import { change } from "./settings.ts";
+import { change, restore, surroundings } from "./settings.ts";
 import { Tools } from "./tools.tsx";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 import { useWorking } from "./use-working.ts";
@@ -31,6 +29,7 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
   const [entries, setEntries] = useState(() => startEntries(calculator, "metric"));
   const [unread, setUnread] = useState<readonly string[]>([]);
   const good = useRef<Good | null>(null);
+  const isTouched = useRef(false);
 
   const evaluation = useMemo(() => evaluate(calculator, entries, around), [calculator, entries, around]);
   if (evaluation.outcome) good.current = { evaluation, outcome: evaluation.outcome, entries };
@@ -38,13 +37,15 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
   const isStale = !evaluation.outcome;
 
   useLayoutEffect(() => {
-    const open = () => {
-      if (!isLink(location.hash)) return;
+    restore();
+    const open = async () => {
+      if (!mayBeLink(location.hash)) return;
+      const { openLink } = await import("./page-link.ts");
       const opened = openLink(calculator);
-      setUnread(opened?.unread ?? []);
-      setEntries(opened?.entries ?? startEntries(calculator, around.system));
+      if (!opened) return;
+      setUnread(opened.unread);
+      setEntries(opened.entries ?? startEntries(calculator, surroundings.get().system));
     };
-    openLink(calculator);
     open();
     addEventListener("hashchange", open);
     return () => removeEventListener("hashchange", open);
@@ -55,12 +56,15 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
     // A reading set at the head of the page takes the place of what was typed here before.
     setEntries((now) => withoutOldBarometer(calculator, now, barometer));
   }, [calculator, barometer]);
-  useEffect(() => noteState(calculator, entries, false), [calculator, entries]);
+  useEffect(() => {
+    // Tells the page's link what stands here, and the address too once a visitor has changed something.
+    import("./page-link.ts").then(({ noteState }) => noteState(calculator, entries, isTouched.current));
+  }, [calculator, entries]);
   useWorking(root, calculator, evaluation.outcome, around);
 
   const set = (next: Entries) => {
+    isTouched.current = true;
     setEntries(next);
-    noteState(calculator, next, true);
   };
   const setField = (id: string, entry: Entry) => {
     const field = calculator.inputs[id];
@@ -157,15 +161,15 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
       </div>
       {picture?.draw !== "stations" && drawn}
       <Tools
-        calculator={calculator}
-        entries={entries}
-        outcome={evaluation.outcome}
-        around={around}
+        shown={{ calculator, entries, outcome: evaluation.outcome, around }}
         onReset={() => set(startEntries(calculator, around.system))}
       />
     </div>
   );
 }
+
+/** Whether it is worth fetching what reads links: an anchor such as `#eq-2-4` is not. */
+const mayBeLink = (hash: string): boolean => hash.includes("=");
 
 function withoutOldBarometer(calculator: Calculator, entries: Entries, barometer: Entry): Entries {
   const id = Object.keys(calculator.inputs).find((key) => {

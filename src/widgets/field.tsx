@@ -1,15 +1,9 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { fromSI, units } from "../../calc/quantity/units.ts";
 import type { Field } from "../calculators/engine/calculator.ts";
-import {
-  barometerContext,
-  type Entry,
-  entryText,
-  readEntry,
-  type Surroundings,
-} from "../calculators/engine/entry.ts";
+import { type Entry, entryText, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
 import { Sym } from "./symbol.tsx";
+import { unitLabel } from "./unit-label.ts";
 
 interface Props {
   id: string;
@@ -20,9 +14,6 @@ interface Props {
   around: Surroundings;
   onEntry: (entry: Entry) => void;
 }
-
-/** A unit's label, and what stands for the plain number. */
-export const unitLabel = (id: string): string => units[id]?.label ?? id;
 
 /** An opening bold part for the first words of a message that warns. */
 function Says({ message }: { message: Message }) {
@@ -104,10 +95,4 @@ export function FieldRow({ id, field, entry, isExample, messages, around, onEntr
       )}
     </div>
   );
-}
-
-/** What an entry means in the unit shown, for lists of numbers. */
-export function entryNumber(field: Field, entry: Entry, around: Surroundings): number | null {
-  const reading = readEntry(field, entry, around);
-  return reading.ok ? fromSI(reading.value, entry.shown, barometerContext(around)) : null;
 }

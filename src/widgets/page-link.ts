@@ -1,7 +1,7 @@
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Entries } from "../calculators/engine/entry.ts";
 import { isLink, readLink, writeLink } from "../calculators/engine/link.ts";
-import { own, restore, type Settings, settings, surroundings, visiting } from "./settings.ts";
+import { own, type Settings, settings, surroundings, visiting } from "./settings.ts";
 
 interface OnPage {
   readonly calculator: Calculator;
@@ -10,7 +10,6 @@ interface OnPage {
 
 /** The calculators that run on this page, in the order they woke. */
 const running = new Map<string, OnPage>();
-let restored = false;
 
 /** The address of this page with everything that stands in its calculators. */
 export function pageLink(): string {
@@ -35,18 +34,10 @@ const same = (a: Settings, b: Settings): boolean =>
   a.barometer.unit === b.barometer.unit &&
   a.barometer.example === b.barometer.example;
 
-/** Restores this device's settings once per page. */
-export function wake(): void {
-  if (restored) return;
-  restored = true;
-  restore();
-}
-
 /** What the address holds for a calculator, or null. Brings the link's settings in, for this page only. */
 export function openLink(
   calculator: Calculator,
 ): { entries: Entries | undefined; unread: readonly string[] } | null {
-  wake();
   if (!isLink(location.hash)) return null;
   const elsewhere = [...document.querySelectorAll<HTMLElement>("[data-calculator]")]
     .map((element) => element.dataset["calculator"] ?? "")

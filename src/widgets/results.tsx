@@ -4,8 +4,8 @@ import type { Calculator } from "../calculators/engine/calculator.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { type Success, withLimit } from "../calculators/engine/evaluate.ts";
 import { isShown } from "../calculators/engine/shown.ts";
-import { unitLabel } from "./field.tsx";
 import { Sym } from "./symbol.tsx";
+import { unitLabel } from "./unit-label.ts";
 
 interface Props {
   id: string;

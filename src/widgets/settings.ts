@@ -41,8 +41,12 @@ const isSettings = (x: unknown): x is Settings => {
   );
 };
 
-/** Takes what was kept on this device. Anything else that lies there is left alone. */
+let isRestored = false;
+
+/** Takes what was kept on this device, once a page. Anything else that lies there is left alone. */
 export function restore(): void {
+  if (isRestored) return;
+  isRestored = true;
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(shelf) ?? "null");
     if (isSettings(kept)) own.set(kept);

@@ -1,60 +1,13 @@
 import { useState } from "preact/hooks";
-import { kinds } from "../../calc/quantity/kinds.ts";
-import { writeIn, writeQuantity } from "../../calc/quantity/write.ts";
-import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
-import { barometerContext, type Entries, entryText, type Surroundings } from "../calculators/engine/entry.ts";
-import type { Success } from "../calculators/engine/evaluate.ts";
-import { isShown } from "../calculators/engine/shown.ts";
-import { unitLabel } from "./field.tsx";
-import { pageLink } from "./page-link.ts";
-
-interface Props {
-  calculator: Calculator;
-  entries: Entries;
-  outcome: Success | null;
-  around: Surroundings;
-  onReset: () => void;
-}
-
-/** Inputs, results, barometer and link as lines of text. */
-function numbersAsText({ calculator, entries, outcome, around }: Props): string {
-  const context = barometerContext(around);
-  const lines = [calculator.title];
-  for (const [id, input] of Object.entries(calculator.inputs)) {
-    if (!isShown(calculator, input.when, entries.choices)) continue;
-    if (isChoice(input)) {
-      lines.push(`${input.label}: ${input.options[entries.choices[id] ?? ""] ?? ""}`);
-      continue;
-    }
-    const entry = entries.fields[id];
-    if (!entry) continue;
-    const text = input.barometer && entry.typed === null ? null : entryText(input, entry, around);
-    const number = text ?? writeIn(around.barometer.value, entry.shown, context);
-    const isExample = entry.typed === null && (!input.barometer || around.barometer.isExample);
-    lines.push(
-      `${input.label}: ${number} ${unitLabel(entry.shown)}${isExample ? " (example value)" : ""}`.trimEnd(),
-    );
-  }
-  lines.push("");
-  for (const [id, result] of Object.entries(calculator.results)) {
-    if (!outcome || result.inPicture || !isShown(calculator, result.when, entries.choices)) continue;
-    const value = outcome.values[id] ?? Number.NaN;
-    lines.push(`${result.label}: ${writeQuantity(value, kinds[result.kind][around.system], context)}`);
-  }
-  const unit = kinds.pressure[around.system];
-  const barometer = writeQuantity(around.barometer.value, unit, context);
-  lines.push(
-    "",
-    `Barometer: ${barometer}${around.barometer.isExample ? " (example value)" : ""}`,
-    pageLink(),
-  );
-  return lines.join("\n");
-}
+import type { Shown } from "./numbers-as-text.ts";
 
 /** What can be done with a calculator as a whole. Needs JavaScript, so it is not in the page without it. */
-export function Tools(props: Props) {
+export function Tools({ shown, onReset }: { shown: Shown; onReset: () => void }) {
   const [copied, setCopied] = useState<{ what: string; text: string; isDone: boolean } | null>(null);
-  const copy = async (what: string, text: string) => {
+  const copy = async (what: "Link" | "Numbers") => {
+    const { pageLink } = await import("./page-link.ts");
+    const link = pageLink();
+    const text = what === "Link" ? link : (await import("./numbers-as-text.ts")).numbersAsText(shown, link);
     try {
       await navigator.clipboard.writeText(text);
       setCopied({ what, text, isDone: true });
@@ -65,21 +18,16 @@ export function Tools(props: Props) {
   };
   return (
     <div class="tools needs-js">
-      <button type="button" class="btn" onClick={() => copy("Link", pageLink())}>
+      <button type="button" class="btn" onClick={() => copy("Link")}>
         Copy link
       </button>
-      <button
-        type="button"
-        class="btn quiet"
-        disabled={!props.outcome}
-        onClick={() => copy("Numbers", numbersAsText(props))}
-      >
+      <button type="button" class="btn quiet" disabled={!shown.outcome} onClick={() => copy("Numbers")}>
         Copy numbers
       </button>
       <button type="button" class="btn quiet" onClick={() => print()}>
         Print
       </button>
-      <button type="button" class="btn quiet" onClick={props.onReset}>
+      <button type="button" class="btn quiet" onClick={onReset}>
         Back to the example
       </button>
       <p class="msg" role="status">

@@ -20,7 +20,6 @@ import { outletPressure } from "../../../calc/compression/outlet-pressure.ts";
 import { outletTemperature } from "../../../calc/compression/outlet-temperature.ts";
 import { polytropicEfficiency } from "../../../calc/compression/polytropic-efficiency.ts";
 import { polytropicTemperature } from "../../../calc/compression/polytropic-temperature.ts";
-import { pressureRatio } from "../../../calc/compression/pressure-ratio.ts";
 import { shaftPower } from "../../../calc/compression/shaft-power.ts";
 import { specificWork } from "../../../calc/compression/specific-work.ts";
 import { airFlow } from "../../../calc/engine/air-flow.ts";
@@ -50,51 +49,47 @@ import { gasConstant } from "../../../calc/fluids/gas-constant.ts";
 import { humidityRatio } from "../../../calc/fluids/humidity-ratio.ts";
 import { humidityRatioFromWetBulb } from "../../../calc/fluids/humidity-ratio-from-wet-bulb.ts";
 import { latentHeat } from "../../../calc/fluids/latent-heat.ts";
-import { relativeHumidity } from "../../../calc/fluids/relative-humidity.ts";
 import { saturatedHumidityRatio } from "../../../calc/fluids/saturated-humidity-ratio.ts";
-import { saturationOverIce } from "../../../calc/fluids/saturation-over-ice.ts";
-import { saturationOverWater } from "../../../calc/fluids/saturation-over-water.ts";
 import { saturationPressure } from "../../../calc/fluids/saturation-pressure.ts";
 import { temperatureEntropy } from "../../../calc/fluids/temperature-entropy.ts";
 import { vapourPressure } from "../../../calc/fluids/vapour-pressure.ts";
 import { vapourPressureFromHumidityRatio } from "../../../calc/fluids/vapour-pressure-from-humidity-ratio.ts";
-import { wetBulb } from "../../../calc/fluids/wet-bulb.ts";
 import { wickLatentHeat } from "../../../calc/fluids/wick-latent-heat.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
 /** From a humidity reading to the state of moist air. */
 export const humidityRelations: readonly AnyRelation[] = [
   saturationPressure,
-  saturationOverWater,
-  saturationOverIce,
   enhancementFactor,
   vapourPressure,
-  relativeHumidity,
   humidityRatio,
   vapourPressureFromHumidityRatio,
   saturatedHumidityRatio,
   dewPoint,
   wickLatentHeat,
   humidityRatioFromWetBulb,
-  wetBulb,
-  gasConstant,
 ];
 
-/** One compression, with either heat capacity and either efficiency. */
-export const compressorRelations: readonly AnyRelation[] = [
+/** One compression of given isentropic efficiency. */
+export const isentropicRelations: readonly AnyRelation[] = [
   gasConstant,
   density,
   enthalpy,
   temperatureEntropy,
   outletPressure,
-  pressureRatio,
   isentropicTemperature,
-  polytropicTemperature,
   actualEnthalpy,
   outletTemperature,
-  isentropicEfficiency,
   polytropicEfficiency,
   specificWork,
+  densityRatio,
+];
+
+/** One compression, with either heat capacity and either efficiency. */
+export const compressorRelations: readonly AnyRelation[] = [
+  ...isentropicRelations,
+  polytropicTemperature,
+  isentropicEfficiency,
   shaftPower,
   constantIsentropicTemperature,
   constantOutletTemperature,
@@ -103,8 +98,10 @@ export const compressorRelations: readonly AnyRelation[] = [
   constantWork,
   constantIsentropicEfficiency,
   constantPolytropicEfficiency,
-  densityRatio,
 ];
+
+/** The density of air. */
+export const airRelations: readonly AnyRelation[] = [gasConstant, density];
 
 /** Air, fuel and power. */
 export const engineRelations: readonly AnyRelation[] = [
@@ -116,9 +113,6 @@ export const engineRelations: readonly AnyRelation[] = [
   moistAirFlow,
   dryAirFlow,
   powerFromFuel,
-  stoichiometricRatio,
-  oxygenDemand,
-  fuelMolarMass,
 ];
 
 /** A cooler of given effectiveness and loss. */
@@ -144,3 +138,6 @@ export const atmosphereRelations: readonly AnyRelation[] = [
   seaLevelAltitude,
   barometerDeviation,
 ];
+
+/** The air that a fuel needs, from what it is made of. */
+export const fuelRelations: readonly AnyRelation[] = [oxygenDemand, fuelMolarMass, stoichiometricRatio];

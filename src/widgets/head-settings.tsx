@@ -8,9 +8,9 @@ import { barometerLimits, readBarometer } from "../calculators/engine/barometer.
 import type { Field } from "../calculators/engine/calculator.ts";
 import type { Entry } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
-import { FieldRow, unitLabel } from "./field.tsx";
-import { wake } from "./page-link.ts";
-import { change, changeSystem, keep, settings, visiting } from "./settings.ts";
+import { FieldRow } from "./field.tsx";
+import { change, changeSystem, keep, restore, settings, visiting } from "./settings.ts";
+import { unitLabel } from "./unit-label.ts";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 
 const stationField: Field = {
@@ -31,7 +31,7 @@ const elevationField: Field = {
 };
 
 /** The barometer, asked once for the whole site, and the unit system. */
-export default function HeadSettings() {
+export function HeadSettings() {
   const around = useSurroundings();
   const { barometer, fromElevation } = useSettings();
   const [isGuest, setGuest] = useState(false);
@@ -42,7 +42,7 @@ export default function HeadSettings() {
     elevation: [],
   });
   useLayoutEffect(() => {
-    wake();
+    restore();
     return visiting.subscribe((guest) => setGuest(guest !== null));
   }, []);
 

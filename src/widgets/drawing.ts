@@ -1,0 +1,37 @@
+import type { ComponentType } from "preact";
+import type { SI } from "../../calc/quantity/domain-error.ts";
+import type { Calculator, Picture } from "../calculators/engine/calculator.ts";
+import type { Surroundings } from "../calculators/engine/entry.ts";
+import type { Given } from "../calculators/engine/evaluate.ts";
+
+/** The state that a picture shows. */
+export interface State {
+  readonly calculator: Calculator;
+  readonly given: Given;
+  readonly values: Readonly<Record<string, SI>>;
+  readonly around: Surroundings;
+}
+
+/** Draws one kind of picture. */
+export type Drawer = ComponentType<{ picture: Picture<string, string>; state: State }>;
+
+type Draw = Picture<string, string>["draw"];
+
+/** How each kind of picture is fetched: a page takes only the kind that it shows, and after its fields work. */
+const parts: Readonly<Record<Draw, () => Promise<{ readonly default: Drawer }>>> = {
+  chart: () => import("./drawn-chart.tsx"),
+  stations: () => import("./drawn-stations.tsx"),
+  units: () => import("./drawn-units.tsx"),
+};
+
+/** The drawers at hand: all of them at build, those fetched so far in the browser. */
+export const drawers: Partial<Record<Draw, Drawer>> = {};
+
+/** Brings a drawer to hand. */
+export async function fetchDrawer(draw: Draw): Promise<void> {
+  drawers[draw] ??= (await parts[draw]()).default;
+}
+
+/** Brings all of them to hand: before pages are built. */
+export const fetchDrawers = (): Promise<unknown> =>
+  Promise.all((Object.keys(parts) as Draw[]).map(fetchDrawer));

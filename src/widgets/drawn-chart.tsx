@@ -1,0 +1,74 @@
+import type { SI } from "../../calc/quantity/domain-error.ts";
+import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
+import { fromSI } from "../../calc/quantity/units.ts";
+import { writeIn } from "../../calc/quantity/write.ts";
+import {
+  type Calculator,
+  type ChartPicture,
+  isChoice,
+  type Picture,
+} from "../calculators/engine/calculator.ts";
+import { barometerContext } from "../calculators/engine/entry.ts";
+import { type Given, tryModel } from "../calculators/engine/evaluate.ts";
+import type { State } from "./drawing.ts";
+import { Chart } from "./pictures/Chart.tsx";
+import { unitLabel } from "./unit-label.ts";
+
+/** Points along a sweep: enough for a smooth curve, few enough for a slow phone. */
+const points = 41;
+
+function quantityOf(calculator: Calculator, id: string): { label: string; kind: Kind } {
+  const input = calculator.inputs[id];
+  const found = input && !isChoice(input) ? input : calculator.results[id];
+  if (!found)
+    throw new Error(`${calculator.id}: the picture names “${id}”, which is neither an input nor a result.`);
+  return found;
+}
+
+/** One result along one input, through the model. */
+export default function DrawnChart(props: { picture: Picture<string, string>; state: State }) {
+  const picture = props.picture as ChartPicture<string, string>;
+  const { state } = props;
+  const { calculator, given, values, around } = state;
+  const x = quantityOf(calculator, picture.x);
+  const y = quantityOf(calculator, picture.y);
+  const context = barometerContext(around);
+  const xUnit = kinds[x.kind][around.system];
+  const yUnit = kinds[y.kind][around.system];
+  const inX = (si: SI) => fromSI(si, xUnit, context);
+  const inY = (si: SI) => fromSI(si, yUnit, context);
+  const here = Number(values[picture.x] ?? given[picture.x]);
+  const from = Math.min(picture.span[0], here);
+  const to = Math.max(picture.span[1], here);
+  const sweep = Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
+  const curves = picture.curves.map((curve) => ({
+    label: curve.label,
+    dash: curve.dash ?? "solid",
+    points: sweep.map((at): [number, number] => {
+      const swept = tryModel(calculator, given, {
+        ...(picture.holding as Given),
+        ...(curve.with as Given),
+        [picture.vary]: at,
+      });
+      return [inX(at), inY(swept?.[curve.y ?? picture.y] ?? Number.NaN)];
+    }),
+  }));
+  const now = values[picture.y];
+  const isHere = now !== undefined && Number.isFinite(here);
+  return (
+    <Chart
+      title={picture.title}
+      x={{ label: x.label.toLowerCase(), unit: unitLabel(xUnit), from: inX(from), to: inX(to) }}
+      y={{ label: y.label.toLowerCase(), unit: unitLabel(yUnit) }}
+      curves={curves}
+      {...(isHere && {
+        state: {
+          x: inX(here),
+          y: inY(now),
+          xText: writeIn(here, xUnit, context),
+          yText: writeIn(now, yUnit, context),
+        },
+      })}
+    />
+  );
+}
