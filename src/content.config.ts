@@ -39,10 +39,6 @@ const lessons = defineCollection({
 const numbers = defineCollection({
   loader: glob({ base: "./content/numbers", pattern: "*.mdx" }),
   schema: z.strictObject({
-    title: z.string(),
-    /** The question it answers, in a person's words. */
-    asks: z.string().endsWith("?"),
-    group: z.string(),
     order: z.number(),
     /** Rank among the numbers looked up most. */
     most: z.number().optional(),

@@ -1,4 +1,6 @@
 import { type CollectionEntry, getCollection } from "astro:content";
+import type { Calculator } from "../calculators/engine/calculator.ts";
+import { calculator } from "./calculators.ts";
 
 /** A chapter with the lessons that it has so far, in reading order. */
 export interface Chapter {
@@ -10,7 +12,13 @@ export interface Chapter {
 /** A group of numbers, in order. */
 export interface Group {
   readonly title: string;
-  readonly numbers: readonly CollectionEntry<"numbers">[];
+  readonly numbers: readonly NumberEntry[];
+}
+
+/** A number's page: what its calculator is called, asks and belongs to, with the order its text stands in. */
+export interface NumberEntry {
+  readonly id: string;
+  readonly data: CollectionEntry<"numbers">["data"] & Pick<Calculator, "title" | "asks" | "group">;
 }
 
 const byOrder = (a: { data: { order: number } }, b: { data: { order: number } }) =>
@@ -21,7 +29,14 @@ export const chapterOf = (lesson: CollectionEntry<"lessons">): string =>
 
 export const lessonsInOrder = async () => (await getCollection("lessons")).sort(byOrder);
 
-export const numbersInOrder = async () => (await getCollection("numbers")).sort(byOrder);
+/** The page of a number, named by its calculator. Throws where src/calculators/ has none by its id. */
+export function numberEntry({ id, data }: CollectionEntry<"numbers">): NumberEntry {
+  const { title, asks, group } = calculator(id);
+  return { id, data: { ...data, title, asks, group } };
+}
+
+export const numbersInOrder = async (): Promise<readonly NumberEntry[]> =>
+  (await getCollection("numbers")).sort(byOrder).map(numberEntry);
 
 /** The chapters that have a lesson. Throws where a lesson belongs to no chapter of content/chapters.yaml. */
 export async function chapters(): Promise<readonly Chapter[]> {
