@@ -9,6 +9,7 @@ import {
   coolerRelations,
   engineRelations,
   humidityRelations,
+  powerRelations,
 } from "./parts/relations.ts";
 
 const withCooler = { cooler: ["effectiveness", "temperature"] } as const;
@@ -126,7 +127,7 @@ export default defineCalculator({
       limits: [233.15, 393.15],
       typical: [273.15, 363.15],
       help: "",
-      when: { cooler: ["effectiveness"] },
+      when: withCooler,
     },
     Delta_p_23: {
       label: "Pressure lost in the cooler",
@@ -173,6 +174,12 @@ export default defineCalculator({
     },
     W_c: { label: "Compressor shaft power", symbol: "W_c", kind: "power" },
     Q: { label: "Heat taken out by the cooler", symbol: "Q", kind: "heatFlow", when: withCooler },
+    P_found: {
+      label: "Effectiveness that the cooler must have",
+      symbol: "P",
+      kind: "fraction",
+      when: { cooler: ["temperature"] },
+    },
     T_dp_3: {
       label: "Dew point in the manifold",
       symbol: "T_dp_3",
@@ -217,12 +224,13 @@ export default defineCalculator({
     ...humidityRelations,
     ...compressorRelations,
     ...engineRelations,
+    ...powerRelations,
     ...coolerRelations,
     gaugePressure,
   ],
   model: (given, trace) => {
     const found = chargePath(given as unknown as Parameters<typeof chargePath>[0], trace);
-    return { ...found, r_found: found.r } as unknown as ReturnType<Calculator["model"]>;
+    return { ...found, r_found: found.r, P_found: found.P } as unknown as ReturnType<Calculator["model"]>;
   },
   pictures: [
     {

@@ -78,6 +78,16 @@ function turnedInto(
   return isBoost ? `On the gauge that is ${write(`${entry.shown}-g`).replace(" gauge", "")}.` : undefined;
 }
 
+/** What a model hears: only what is in sight with the choices made, so that nothing hidden decides a result. */
+function heard(calculator: Calculator, given: Given): Given {
+  const choices = Object.fromEntries(
+    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
+  );
+  return Object.fromEntries(
+    Object.entries(given).filter(([id]) => isShown(calculator, calculator.inputs[id]?.when, choices)),
+  );
+}
+
 /** Several relations of one path may have the same thing to say. */
 const distinct = (notes: readonly Note[]): readonly Note[] => [
   ...new Map(notes.map((note) => [`${note.about} ${note.says}`, note])).values(),
@@ -121,7 +131,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
   if (refused) return { ...told, outcome: null, trouble: null };
   try {
     const trace = recording();
-    const values = calculator.model(given, trace);
+    const values = calculator.model(heard(calculator, given), trace);
     const lost = Object.entries(calculator.results).find(
       ([id, result]) => isShown(calculator, result.when, entries.choices) && !Number.isFinite(values[id]),
     );
@@ -162,7 +172,7 @@ export function tryModel(
   changes: Given,
 ): Readonly<Record<string, SI>> | null {
   try {
-    return calculator.model({ ...given, ...changes }, plain);
+    return calculator.model(heard(calculator, { ...given, ...changes }), plain);
   } catch (error) {
     if (error instanceof DomainError) return null;
     throw error;

@@ -103,17 +103,18 @@ export const compressorRelations: readonly AnyRelation[] = [
 /** The density of air. */
 export const airRelations: readonly AnyRelation[] = [gasConstant, density];
 
-/** Air, fuel and power. */
+/** The air of an engine, from its size or from its fuel. */
 export const engineRelations: readonly AnyRelation[] = [
   airFlow,
   neededDensity,
   fuelFlow,
-  fuelFlowFromAir,
   dryAirFromFuel,
   moistAirFlow,
   dryAirFlow,
-  powerFromFuel,
 ];
+
+/** The power that an air flow carries. */
+export const powerRelations: readonly AnyRelation[] = [fuelFlowFromAir, powerFromFuel];
 
 /** A cooler of given effectiveness and loss. */
 export const coolerRelations: readonly AnyRelation[] = [
