@@ -1,5 +1,5 @@
 // Opens the search: by its button, by the form of the home page, by Ctrl+K, and by / outside a field.
-const open = async (query = "") => {
+const find = async (query = "") => {
   const { openFinder } = await import("./finder.ts");
   await openFinder(query);
 };
@@ -9,7 +9,7 @@ for (const at of document.querySelectorAll<HTMLElement>("[data-find]")) {
   at.addEventListener(isForm ? "submit" : "click", (event) => {
     event.preventDefault();
     const query = isForm ? at.querySelector("input")?.value : "";
-    void open(query);
+    void find(query);
   });
 }
 
@@ -22,5 +22,5 @@ addEventListener("keydown", (event) => {
     event.key === "/" && !event.ctrlKey && !event.metaKey && !event.altKey && !isTypedInto(event.target);
   if (!isControlK && !isSlash) return;
   event.preventDefault();
-  void open();
+  void find();
 });

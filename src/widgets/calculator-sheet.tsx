@@ -86,11 +86,7 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
     <div ref={root}>
       <header>
         <h2 id={`${calculator.id}-title`}>{calculator.title}</h2>
-        <p>
-          {evaluation.examples > 0
-            ? `${evaluation.examples} of ${evaluation.fields} are example values`
-            : "All values are yours"}
-        </p>
+        <p>{countOf(evaluation)}</p>
       </header>
       {unread.length > 0 && (
         <div class="aside note" role="status">
@@ -166,6 +162,14 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
       />
     </div>
   );
+}
+
+/** How many of the fields in sight nobody has touched. */
+function countOf({ examples, fields }: Evaluation): string {
+  if (examples === 0) return "All values are yours";
+  return examples === 1
+    ? `1 of ${fields} is an example value`
+    : `${examples} of ${fields} are example values`;
 }
 
 /** Whether it is worth fetching what reads links: an anchor such as `#eq-2-4` is not. */

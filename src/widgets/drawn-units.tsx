@@ -1,6 +1,6 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
 import { fromSI, units } from "../../calc/quantity/units.ts";
-import { writeNumber } from "../../calc/quantity/write.ts";
+import { trimZeros, writeNumber } from "../../calc/quantity/write.ts";
 import type { Picture } from "../calculators/engine/calculator.ts";
 import { barometerContext } from "../calculators/engine/entry.ts";
 import { isShown } from "../calculators/engine/shown.ts";
@@ -21,7 +21,7 @@ export default function DrawnUnits({ picture, state }: { picture: Picture<string
   const rows = kinds[result.kind].units.map((unit) => ({
     name: units[unit]?.gauge ? "above the barometer" : "",
     unit: unitLabel(unit),
-    number: writeNumber(fromSI(value, unit, barometerContext(around)), 6),
+    number: trimZeros(writeNumber(fromSI(value, unit, barometerContext(around)), 6)),
   }));
   return <UnitScale caption={picture.title} rows={rows} />;
 }

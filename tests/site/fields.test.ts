@@ -37,13 +37,13 @@ describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as 
         .evaluateAll((inputs) => inputs.map((input) => input.id))) {
         if (tried.has(name)) continue;
         tried.add(name);
-        const input = page.locator(`#${name}`);
+        const input = page.locator(`input[id="${name}"]`);
         const before = await input.inputValue();
         for (const text of rubbish) {
           await input.fill(text);
           const seen = await sheet.evaluate(async (element, fieldId) => {
             await new Promise(requestAnimationFrame);
-            const entry = element.querySelector(`#${CSS.escape(fieldId)}`);
+            const entry = element.querySelector(`input[id="${fieldId}"]`);
             return {
               text: (element as HTMLElement).innerText,
               isInvalid: entry?.getAttribute("aria-invalid") === "true",
@@ -76,20 +76,18 @@ describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as 
     };
 
     await tryAll();
-    const options = await sheet
-      .locator("input[type=radio]")
-      .evaluateAll((radios) =>
-        radios.map((radio) => [(radio as HTMLInputElement).name, (radio as HTMLInputElement).value] as const),
-      );
-    for (const [group, option] of options) {
-      const radio = sheet.locator(`input[name="${group}"][value="${option}"]`);
-      if ((await radio.count()) === 0) continue;
-      const [chosen = ""] = await sheet
-        .locator(`input[name="${group}"]:checked`)
-        .evaluateAll((all) => all.map((r) => (r as HTMLInputElement).value));
-      await radio.check();
-      await tryAll();
-      await sheet.locator(`input[name="${group}"][value="${chosen}"]`).check();
+    const choices = sheet.locator(".pick select");
+    for (const name of await choices.evaluateAll((all) => all.map((choice) => choice.id))) {
+      const choice = page.locator(`select[id="${name}"]`);
+      if ((await choice.count()) === 0) continue;
+      const chosen = await choice.inputValue();
+      for (const option of await choice
+        .locator("option")
+        .evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value))) {
+        await choice.selectOption(option);
+        await tryAll();
+      }
+      await choice.selectOption(chosen);
     }
     expect(tried.size).toBeGreaterThan(0);
     expect(wrong).toEqual([]);
@@ -162,7 +160,7 @@ test("every value is an example until it is touched, and the result too", async 
   for (const id of await sheet
     .locator(".field input")
     .evaluateAll((inputs) => inputs.map((input) => input.id))) {
-    const input = page.locator(`#${id}`);
+    const input = page.locator(`input[id="${id}"]`);
     await input.fill(await input.inputValue());
     await input.press("End");
     await input.press("0");

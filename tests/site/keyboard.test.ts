@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { newVisitor, open, sizes } from "./site.ts";
+import { field, newVisitor, open, sizes } from "./site.ts";
 
 test.each(sizes)(
   "Tab reaches everything on the charge path at $width px, and shows where it is",
@@ -46,15 +46,14 @@ test.each(sizes)(
   },
 );
 
-test("the arrows choose within a group", async () => {
+test("the arrows make a choice, and its field appears", async () => {
   const page = await newVisitor();
   await open(page, "/numbers/charge-path/");
-  await page.focus('input[name="charge-path-wanted"]:checked');
+  const choice = page.locator('select[id="charge-path-wanted"]');
+  await choice.focus();
   await page.keyboard.press("ArrowDown");
-  expect(await page.locator('input[name="charge-path-wanted"]:checked').getAttribute("value")).toBe(
-    "density",
-  );
-  expect(await page.locator("#charge-path-rho_3").isVisible()).toBe(true);
+  expect(await choice.inputValue()).toBe("density");
+  expect(await field(page, "charge-path", "rho_3").isVisible()).toBe(true);
 });
 
 test("the first stop leads past the head of the page", async () => {

@@ -35,10 +35,11 @@ export const calculatorOn = (page: Page, id: string): Locator => page.locator(`[
 
 /** The field of a calculator, by its id. */
 export const field = (page: Page, calculator: string, id: string): Locator =>
-  page.locator(`#${calculator}-${id}`);
+  page.locator(`input[id="${calculator}-${id}"]`);
 
-export const choose = async (page: Page, calculator: string, id: string, option: string): Promise<void> =>
-  page.check(`input[name="${calculator}-${id}"][value="${option}"]`);
+export async function choose(page: Page, calculator: string, id: string, option: string): Promise<void> {
+  await page.selectOption(`select[id="${calculator}-${id}"]`, option);
+}
 
 /** The text of every result that is shown, by id. */
 export const resultsOf = (page: Page, calculator: string): Promise<Record<string, string>> =>

@@ -28,7 +28,6 @@ const pump: Example = {
     Delta_p_01: "1.0 kPa",
     r: "2.2",
     eta_s: "74 %",
-    T_w_in: "25 °C",
     T_3: "50 °C",
     T_w_in: "25 °C",
     Delta_p_23: "60 mbar",
@@ -64,7 +63,7 @@ describe("a worked example", () => {
   it("shows every step where none is named", () => {
     const worked = workExample({ ...pump, show: undefined }, chargePath, where);
     expect(worked.shownSteps).toEqual(worked.steps);
-    expect(worked.shownFields).toEqual(["p_0", ...Object.keys(pump.given)]);
+    expect(worked.shownFields.toSorted()).toEqual(["p_0", ...Object.keys(pump.given)].toSorted());
     expect(worked.steps.length).toBeGreaterThan(5);
   });
 
