@@ -28,7 +28,10 @@ function band({ tolerance, faithful }: Check, output: string): Band {
 }
 
 function words({ relative, absolute }: Band, unit: string): string {
-  const percent = `${Number((100 * relative).toPrecision(12))} %`;
+  const percent =
+    relative < 1e-5
+      ? `${Number((1e6 * relative).toPrecision(12))} ppm`
+      : `${Number((100 * relative).toPrecision(12))} %`;
   return absolute > 0 ? `${percent} or ${absolute}${unit === "1" ? "" : ` ${unit}`}` : percent;
 }
 

@@ -1,16 +1,7 @@
 import type { AnyRelation } from "../../calc/relation/relation.ts";
+import { relations } from "../checks/relations.ts";
 
-const files = import.meta.glob<Readonly<Record<string, unknown>>>("/calc/**/*.ts", { eager: true });
-
-const isRelation = (x: unknown): x is AnyRelation =>
-  typeof x === "object" && x !== null && "form" in x && "compute" in x;
-
-/** Every relation that a file of calc/ exports, by id. */
-export const relations: ReadonlyMap<string, AnyRelation> = new Map(
-  Object.values(files)
-    .flatMap((file) => Object.values(file).filter(isRelation))
-    .map((relation) => [relation.id, relation]),
-);
+export { relations };
 
 /** The relation with this id. Throws where calc/ exports none. */
 export function relation(id: string): AnyRelation {

@@ -1,5 +1,5 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { fromSI, units } from "../../calc/quantity/units.ts";
+import { fromSI } from "../../calc/quantity/units.ts";
 import { trimZeros, writeNumber } from "../../calc/quantity/write.ts";
 import type { Picture } from "../calculators/engine/calculator.ts";
 import { barometerContext } from "../calculators/engine/entry.ts";
@@ -19,8 +19,7 @@ export default function DrawnUnits({ picture, state }: { picture: Picture<string
   if (!id || !result) return null;
   const value = values[id] ?? Number.NaN;
   const rows = kinds[result.kind].units.map((unit) => ({
-    name: units[unit]?.gauge ? "above the barometer" : "",
-    unit: unitLabel(unit),
+    unit: unitLabel(unit) || "plain number",
     number: trimZeros(writeNumber(fromSI(value, unit, barometerContext(around)), 6)),
   }));
   return <UnitScale caption={picture.title} rows={rows} />;

@@ -6,11 +6,10 @@ export function UnitScale({ caption, rows }: UnitScaleProps) {
     <table class="data">
       <caption>{caption}</caption>
       <tbody>
-        {rows.map(({ name, unit, number }) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
+        {rows.map(({ unit, number }) => (
+          <tr key={unit}>
+            <th scope="row">{unit}</th>
             <td>{number}</td>
-            <td>{unit}</td>
           </tr>
         ))}
       </tbody>

@@ -106,5 +106,5 @@ export interface Limit {
 /** One quantity in every unit of its kind. */
 export interface UnitScaleProps {
   readonly caption: string;
-  readonly rows: readonly { readonly name: string; readonly unit: string; readonly number: string }[];
+  readonly rows: readonly { readonly unit: string; readonly number: string }[];
 }
