@@ -44,7 +44,11 @@ function within(a: Point, b: Point, { x, y, w, h }: Box): [Point, Point] | undef
     else if (towards > 0) to = Math.min(to, room / towards);
     else if (room < 0) return undefined;
   }
-  const at = (u: number): Point => [a[0] + dx * u, a[1] + dy * u];
+  // Held to the frame, since a cut far from both ends of a long piece loses digits.
+  const at = (u: number): Point => [
+    Math.min(x + w, Math.max(x, a[0] + dx * u)),
+    Math.min(y + h, Math.max(y, a[1] + dy * u)),
+  ];
   return from > to ? undefined : [from ? at(from) : a, to < 1 ? at(to) : b];
 }
 
