@@ -70,11 +70,11 @@ export const writeQuantity = (value: SI, unit: string, context: UnitContext = {}
   );
 
 /**
- * A bound, which is a round number more often than a measured one: as `writeQuantity`, without zeros that say nothing.
+ * A bound: to six figures, so that a number rounded to four does not look like it, and without zeros that say nothing.
  * `writeBound(40_000, "kPa")` is `40 kPa`.
  */
 export const writeBound = (value: SI, unit: string, context: UnitContext = {}): string =>
-  withUnit(trimZeros(writeIn(value, unit, context)), unit);
+  withUnit(trimZeros(writeNumber(fromSI(value, unit, context), 6)), unit);
 
 /**
  * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,

@@ -1,4 +1,5 @@
 import { barometerAltitude } from "../../calc/atmosphere/barometer-altitude.ts";
+import { barometerField, elevationField } from "./engine/barometer.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { atmosphereRelations } from "./parts/relations.ts";
 
@@ -18,25 +19,8 @@ export default defineCalculator({
       start: "elevation",
       help: "",
     },
-    z: {
-      label: "Elevation of the place",
-      symbol: "z",
-      kind: "altitude",
-      start: 110,
-      limits: [-430, 11_000],
-      typical: [-430, 5000],
-      help: "Above sea level.",
-    },
-    p_0: {
-      label: "Barometer",
-      symbol: "p_0",
-      kind: "pressure",
-      start: 100_000,
-      limits: [40_000, 110_000],
-      help: "",
-      barometer: true,
-      when: { known: ["station"] },
-    },
+    z: { ...elevationField, limits: [elevationField.limits[0], 11_000], typical: elevationField.limits },
+    p_0: { ...barometerField, when: { known: ["station"] } },
     p_Q: {
       label: "Pressure reported, at sea level",
       symbol: "p_Q",

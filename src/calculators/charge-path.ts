@@ -1,5 +1,6 @@
 import { gaugePressure } from "../../calc/atmosphere/gauge-pressure.ts";
 import { chargePath } from "../../calc/charge-path.ts";
+import { barometerField } from "./engine/barometer.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs } from "./parts/compressor.ts";
 import { combustionInputs, engineInputs } from "./parts/engine.ts";
@@ -20,16 +21,7 @@ export default defineCalculator({
   group: "Compression",
   asks: "From the barometer to the manifold: how hot, how dense, how much air, with the cooler and without it?",
   inputs: {
-    p_0: {
-      label: "Barometer",
-      heading: "Ambient air",
-      symbol: "p_0",
-      kind: "pressure",
-      start: 100_000,
-      limits: [40_000, 110_000],
-      help: "",
-      barometer: true,
-    },
+    p_0: { ...barometerField, heading: "Ambient air" },
     T_0: {
       label: "Ambient temperature",
       symbol: "T_0",

@@ -15,15 +15,15 @@ const converted: Partial<Record<Kind, readonly [string, SI, SI, SI]>> = {
   massFlow: ["m_a", 0.154, -1e6, 1e6],
   volumeFlow: ["V_dot", 0.1, -1e6, 1e6],
   density: ["rho", 2.28, 0, 1e5],
-  volume: ["V_d", 0.0044, -1e6, 1e6],
-  power: ["W_e", 235_000, -1e12, 1e12],
+  volume: ["V", 0.0044, -1e6, 1e6],
+  power: ["W", 235_000, -1e12, 1e12],
   heatFlow: ["Q", 12_000, -1e12, 1e12],
   specificEnergy: ["Delta_h", 102_000, -1e9, 1e9],
   specificHeat: ["c_p", 1005, -1e7, 1e7],
   specificFuel: ["b", 210 / 3.6e9, 0, 1e-3],
   rotationalSpeed: ["n", 2000 / 60, -1e5, 1e5],
   humidityRatio: ["w", 0.01, 0, 10],
-  altitude: ["H", 1850, -1e5, 1e6],
+  altitude: ["z", 1850, -1e5, 1e6],
   speed: ["c", 30, -1e6, 1e6],
 };
 

@@ -33,7 +33,7 @@ export interface Worked {
   /** What was given, by id of its input; inputs that are not shown are in it too. */
   readonly given: Readonly<Record<string, SI | string>>;
   /** What came out, by id of the result. */
-  readonly values: Readonly<Record<string, SI>>;
+  readonly values: Readonly<Record<string, SI | undefined>>;
   readonly steps: readonly Step[];
   readonly notes: readonly Note[];
   /** What was typed, as it was written, with its unit's id; the barometer under the id of its input. */

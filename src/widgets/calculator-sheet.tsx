@@ -1,5 +1,6 @@
 import { Fragment } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { UnitSystem } from "../../calc/quantity/kinds.ts";
 import { readBarometer } from "../calculators/engine/barometer.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
 import { type Entries, type Entry, inSystem, startEntries } from "../calculators/engine/entry.ts";
@@ -10,6 +11,7 @@ import { FieldRow } from "./field.tsx";
 import { DrawnPicture, pictureFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { change, restore, surroundings } from "./settings.ts";
+import { Spoken } from "./spoken.tsx";
 import { Tools } from "./tools.tsx";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 import { useWorking } from "./use-working.ts";
@@ -22,14 +24,25 @@ interface Good {
 }
 
 /** Everything of a calculator but its working, which the build typesets beside it. */
-export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
+export function CalculatorSheet({
+  calculator,
+  title = calculator.title,
+}: {
+  calculator: Calculator;
+  title?: string;
+}) {
   const around = useSurroundings();
-  const { barometer } = useSettings();
+  const { barometer, fromElevation } = useSettings();
   const root = useRef<HTMLDivElement>(null);
   const [entries, setEntries] = useState(() => startEntries(calculator, "metric"));
   const [unread, setUnread] = useState<readonly string[]>([]);
   const good = useRef<Good | null>(null);
+  /** Something here is the visitor's own doing. */
   const isTouched = useRef(false);
+  /** What stands here was opened from a link or from the history. */
+  const isOpened = useRef(false);
+  /** The unit system that untouched fields were last written in. */
+  const systemOf = useRef<UnitSystem>("metric");
 
   const evaluation = useMemo(() => evaluate(calculator, entries, around), [calculator, entries, around]);
   if (evaluation.outcome) good.current = { evaluation, outcome: evaluation.outcome, entries };
@@ -39,28 +52,42 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
   useLayoutEffect(() => {
     restore();
     const open = async () => {
-      if (!mayBeLink(location.hash)) return;
-      const { openLink } = await import("./page-link.ts");
-      const opened = openLink(calculator);
-      if (!opened) return;
-      setUnread(opened.unread);
-      setEntries(opened.entries ?? startEntries(calculator, surroundings.get().system));
+      const isKept = history.state?.draft !== undefined;
+      if (!isKept && location.hash.length > 1 && !mayBeLink(location.hash)) {
+        // A jump to an anchor: the work stands, and is kept with the new place too.
+        if (isTouched.current) (await import("./page-link.ts")).keepNow();
+        return;
+      }
+      if (!isKept && location.hash.length <= 1 && !isOpened.current) return;
+      const { openState } = await import("./page-link.ts");
+      // What was typed while this was fetched is newer than any link.
+      if (isTouched.current && !isKept && !isOpened.current) return;
+      const found = openState(calculator);
+      isOpened.current = found !== null;
+      isTouched.current = isKept;
+      systemOf.current = surroundings.get().system;
+      setUnread(found?.unread ?? []);
+      setEntries(found?.entries ?? startEntries(calculator, systemOf.current));
     };
     open();
     addEventListener("hashchange", open);
     return () => removeEventListener("hashchange", open);
   }, [calculator]);
 
-  useEffect(() => setEntries((now) => inSystem(calculator, now, around.system)), [calculator, around.system]);
+  useEffect(() => {
+    if (systemOf.current === around.system) return;
+    systemOf.current = around.system;
+    setEntries((now) => inSystem(calculator, now, around.system));
+  }, [calculator, around.system]);
   useEffect(() => {
     // A reading set at the head of the page takes the place of what was typed here before.
     setEntries((now) => withoutOldBarometer(calculator, now, barometer));
   }, [calculator, barometer]);
   useEffect(() => {
-    // Tells the page's link what stands here, and the address too once a visitor has changed something.
-    import("./page-link.ts").then(({ noteState }) => noteState(calculator, entries, isTouched.current));
-  }, [calculator, entries]);
-  useWorking(root, calculator, evaluation.outcome, around);
+    const isWorthKeeping = isTouched.current || isOpened.current;
+    import("./page-link.ts").then(({ noteState }) => noteState(calculator, entries, isWorthKeeping));
+  }, [calculator, entries, barometer, around.system]);
+  useWorking(root, calculator, standing?.outcome ?? null, isStale, around);
 
   const set = (next: Entries) => {
     isTouched.current = true;
@@ -78,6 +105,7 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
   const drawn = standing && picture && (
     <DrawnPicture
       picture={picture}
+      isStale={isStale}
       state={{ calculator, given: standing.evaluation.given, values: standing.outcome.values, around }}
     />
   );
@@ -85,7 +113,7 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
   return (
     <div ref={root}>
       <header>
-        <h2 id={`${calculator.id}-title`}>{calculator.title}</h2>
+        <h2 id={`${calculator.id}-title`}>{title}</h2>
         <p>{countOf(evaluation)}</p>
       </header>
       {unread.length > 0 && (
@@ -128,23 +156,24 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
                   isExample={own.typed === null && (!input.barometer || around.barometer.isExample)}
                   messages={evaluation.messages[id] ?? []}
                   around={around}
+                  help={isFollowing ? followed(around.barometer.isExample, fromElevation) : input.help}
                   onEntry={(next) => setField(id, next)}
                 />
               </Fragment>
             );
           })}
         </div>
-        <div class="get" aria-live="polite">
+        <div class="get">
           <p class="sub">You get</p>
+          <Spoken calculator={calculator} evaluation={evaluation} choices={entries.choices} around={around} />
           {isStale && (
-            <p class="msg stale" role="status">
+            <p class="msg stale">
               <b>Not current.</b>{" "}
               {evaluation.trouble ?? "The numbers below are from before the marked field was changed."}
             </p>
           )}
           {standing && (
             <Results
-              id={calculator.id}
               calculator={calculator}
               choices={standing.entries.choices}
               outcome={standing.outcome}
@@ -158,7 +187,10 @@ export function CalculatorSheet({ calculator }: { calculator: Calculator }) {
       {picture?.draw !== "stations" && drawn}
       <Tools
         shown={{ calculator, entries, outcome: evaluation.outcome, around }}
-        onReset={() => set(startEntries(calculator, around.system))}
+        onReset={() => {
+          setUnread([]);
+          set(startEntries(calculator, around.system));
+        }}
       />
     </div>
   );
@@ -172,6 +204,14 @@ function countOf({ examples, fields }: Evaluation): string {
     : `${examples} of ${fields} are example values`;
 }
 
+/** Where a barometer comes from that was not typed into the calculator itself. */
+function followed(isExample: boolean, fromElevation: boolean): string {
+  if (isExample) return "An example. Set yours here, or at the head of the page.";
+  return fromElevation
+    ? "Worked out from the elevation at the head of the page."
+    : "From the head of the page.";
+}
+
 /** Whether it is worth fetching what reads links: an anchor such as `#eq-2-4` is not. */
 const mayBeLink = (hash: string): boolean => hash.includes("=");
 
@@ -181,6 +221,12 @@ function withoutOldBarometer(calculator: Calculator, entries: Entries, barometer
     return input && !isChoice(input) && input.barometer;
   });
   const entry = id === undefined ? undefined : entries.fields[id];
-  if (id === undefined || !entry || entry.typed === null || entry.typed === barometer.typed) return entries;
+  if (
+    id === undefined ||
+    !entry ||
+    entry.typed === null ||
+    (entry.typed === barometer.typed && entry.unit === barometer.unit)
+  )
+    return entries;
   return { ...entries, fields: { ...entries.fields, [id]: { ...entry, typed: null } } };
 }

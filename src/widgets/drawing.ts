@@ -8,7 +8,7 @@ import type { Given } from "../calculators/engine/evaluate.ts";
 export interface State {
   readonly calculator: Calculator;
   readonly given: Given;
-  readonly values: Readonly<Record<string, SI>>;
+  readonly values: Readonly<Record<string, SI | undefined>>;
   readonly around: Surroundings;
 }
 

@@ -19,7 +19,7 @@ export default function DrawnStations(props: { picture: Picture<string, string>;
   const picture = props.picture as StationPicture<string>;
   const { state } = props;
   const { calculator, given, values, around } = state;
-  const read = (from: Readonly<Record<string, SI>>) =>
+  const read = (from: State["values"]) =>
     picture.stations.map(({ number, label, T, p, rho, w }) => ({
       number,
       label,

@@ -1,4 +1,5 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
+import { unitOf } from "../../calc/quantity/units.ts";
 import type { Field } from "../calculators/engine/calculator.ts";
 import { type Entry, entryText, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
@@ -12,6 +13,8 @@ interface Props {
   isExample: boolean;
   messages: readonly Message[];
   around: Surroundings;
+  /** What the field is for; the message of a value that cannot be used takes its place. */
+  help?: string;
   onEntry: (entry: Entry) => void;
 }
 
@@ -28,19 +31,32 @@ function Says({ message }: { message: Message }) {
   );
 }
 
-const canBeNegative = new Set(["temperature", "temperatureDifference", "altitude", "gaugePressure"]);
+const signed = new Set(["temperature", "temperatureDifference", "altitude", "gaugePressure"]);
+/** A decimal keypad of a phone has no minus. */
+const canBeNegative = (field: Field, entry: Entry): boolean =>
+  signed.has(field.kind) || unitOf(entry.shown).gauge === true;
 
 /** One quantity that the visitor gives: label and symbol, number, unit, and what there is to say about it. */
-export function FieldRow({ id, field, entry, isExample, messages, around, onEntry }: Props) {
-  const offered: readonly string[] = kinds[field.kind].units;
+export function FieldRow({
+  id,
+  field,
+  entry,
+  isExample,
+  messages,
+  around,
+  help = field.help,
+  onEntry,
+}: Props) {
+  const offered = (kinds[field.kind].units as readonly string[]).filter(
+    // The barometer is what gauges count from.
+    (unit) => !(field.barometer && unitOf(unit).gauge),
+  );
   const tone = messages.some((m) => m.tone === "invalid")
     ? "is-invalid"
     : messages.some((m) => m.tone === "outside")
       ? "is-outside"
       : "";
   const told = [...messages.map((message) => ({ message, key: message.says }))];
-  const help =
-    field.barometer && entry.typed === null ? "From your barometer, at the head of the page." : field.help;
   const hasText = told.length > 0 || help !== "";
   return (
     <div class={`field ${isExample ? "is-example" : ""} ${tone}`}>
@@ -49,21 +65,26 @@ export function FieldRow({ id, field, entry, isExample, messages, around, onEntr
       </label>
       <div class="entry">
         {isExample && (
-          <span class="eg" aria-hidden="true">
-            e.g.
+          <span class="eg">
+            <span aria-hidden="true">e.g.</span>
+            <span class="hidden" id={`${id}-eg`}>
+              Example value.
+            </span>
           </span>
         )}
         <input
           id={id}
           type="text"
-          inputMode={canBeNegative.has(field.kind) ? "text" : "decimal"}
+          inputMode={canBeNegative(field, entry) ? "text" : "decimal"}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}
           maxLength={200}
           value={entryText(field, entry, around)}
           aria-invalid={tone === "is-invalid"}
-          aria-describedby={hasText ? `${id}-msg` : undefined}
+          aria-describedby={
+            [isExample && `${id}-eg`, hasText && `${id}-msg`].filter(Boolean).join(" ") || undefined
+          }
           onInput={(event) => onEntry({ ...entry, typed: event.currentTarget.value, unit: entry.shown })}
         />
         {offered.length > 1 ? (
@@ -84,7 +105,7 @@ export function FieldRow({ id, field, entry, isExample, messages, around, onEntr
         )}
       </div>
       {hasText && (
-        <div class="msg" id={`${id}-msg`} aria-live="polite">
+        <div class="msg" id={`${id}-msg`}>
           {told.map(({ message, key }) => (
             <p key={key}>
               <Says message={message} />

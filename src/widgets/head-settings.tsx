@@ -1,11 +1,16 @@
-import { useLayoutEffect, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useState } from "preact/hooks";
+import { geopotentialAltitude } from "../../calc/atmosphere/geopotential-altitude.ts";
 import { standardPressure } from "../../calc/atmosphere/standard-pressure.ts";
 import { defaultUnit, kinds } from "../../calc/quantity/kinds.ts";
 import { readQuantity } from "../../calc/quantity/read.ts";
 import { fromSI } from "../../calc/quantity/units.ts";
 import { writeBound, writeIn, writePlain } from "../../calc/quantity/write.ts";
-import { barometerLimits, readBarometer } from "../calculators/engine/barometer.ts";
-import type { Field } from "../calculators/engine/calculator.ts";
+import {
+  barometerField,
+  elevationField,
+  exampleBarometer,
+  readBarometer,
+} from "../calculators/engine/barometer.ts";
 import type { Entry } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
 import { FieldRow } from "./field.tsx";
@@ -13,22 +18,10 @@ import { change, changeSystem, keep, restore, settings, visiting } from "./setti
 import { unitLabel } from "./unit-label.ts";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 
-const stationField: Field = {
-  label: "Station pressure",
-  symbol: "p_0",
-  kind: "pressure",
-  start: 100_000,
-  limits: barometerLimits,
-  help: "As the instrument on the spot reads, absolute; not the weather report's figure, which is corrected to sea level.",
-};
-const elevationField: Field = {
-  label: "Or the elevation of the place",
-  symbol: "H",
-  kind: "altitude",
-  start: 110,
-  limits: [-430, 6000],
-  help: "Gives the pressure of the standard atmosphere. Weather moves the real one by a few per cent.",
-};
+const stationHelp =
+  "As the instrument on the spot reads, absolute; not the weather report’s figure, which is corrected to sea level.";
+const elevationHelp =
+  "Gives the pressure of the standard atmosphere. Weather moves the real one by a few per cent.";
 
 /** The barometer, asked once for the whole site, and the unit system. */
 export function HeadSettings() {
@@ -50,6 +43,12 @@ export function HeadSettings() {
   const unit = kinds.pressure[system];
   const value = writeIn(around.barometer.value, unit);
 
+  useEffect(() => {
+    // What was typed here before gives way to a reading that came from elsewhere.
+    setStation((entry) => (entry && readBarometer(entry).ok ? null : entry));
+    if (!fromElevation) setElevation(null);
+  }, [fromElevation, barometer]);
+
   const enterStation = (entry: Entry) => {
     setStation(entry);
     setElevation(null);
@@ -70,11 +69,13 @@ export function HeadSettings() {
     const [least, most] = elevationField.limits;
     if (reading.value < least || reading.value > most) {
       const write = (x: number) => writeBound(x, entry.shown);
-      return `${write(reading.value)} is not a place with a test bed. Accepted: ${write(least)} to ${write(most)}.`;
+      return `${entry.typed} is beyond the places where engines are tested. Accepted: ${write(least)} to ${write(most)}.`;
     }
     const shown = defaultUnit("pressure", system);
-    const typed = writePlain(fromSI(standardPressure.compute({ H: reading.value }), shown, {}));
-    change({ barometer: { typed, example: stationField.start, unit: shown, shown }, fromElevation: true });
+    const typed = writePlain(
+      fromSI(standardPressure.compute({ H: geopotentialAltitude.compute({ z: reading.value }) }), shown, {}),
+    );
+    change({ barometer: { typed, example: exampleBarometer, unit: shown, shown }, fromElevation: true });
     return null;
   };
 
@@ -86,7 +87,7 @@ export function HeadSettings() {
   };
   return (
     <>
-      <button type="button" class="set" popovertarget="barometer">
+      <button type="button" class="set" popovertarget="barometer-setting">
         <span class="long">Barometer </span>
         <span class={`chip ${around.barometer.isExample ? "" : "is-set"}`}>
           {around.barometer.isExample && <i>e.g. </i>}
@@ -103,11 +104,12 @@ export function HeadSettings() {
           <option value="us">US</option>
         </select>
       </label>
-      <div id="barometer" popover="auto" class="sheet pop" role="dialog" aria-label="Barometer">
+      <div id="barometer-setting" popover="auto" class="sheet pop" role="dialog" aria-label="Barometer">
         <p class="sub">The barometer where the engine stands</p>
         <FieldRow
           id="head-station"
-          field={stationField}
+          field={barometerField}
+          help={stationHelp}
           entry={station ?? barometer}
           isExample={barometer.typed === null && station?.typed == null}
           messages={messages.station}
@@ -117,6 +119,7 @@ export function HeadSettings() {
         <FieldRow
           id="head-elevation"
           field={elevationField}
+          help={elevationHelp}
           entry={elevation ?? blankElevation}
           isExample={elevation === null}
           messages={messages.elevation}
@@ -140,7 +143,7 @@ export function HeadSettings() {
             </button>
           </p>
         )}
-        <button type="button" class="btn" popovertarget="barometer" popovertargetaction="hide">
+        <button type="button" class="btn" popovertarget="barometer-setting" popovertargetaction="hide">
           Close
         </button>
       </div>

@@ -1,10 +1,9 @@
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { writeIn, writeQuantity } from "../../calc/quantity/write.ts";
+import { writeQuantity } from "../../calc/quantity/write.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
-import { barometerContext, type Entries, entryText, type Surroundings } from "../calculators/engine/entry.ts";
+import { barometerContext, type Entries, readEntry, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Success } from "../calculators/engine/evaluate.ts";
 import { isShown } from "../calculators/engine/shown.ts";
-import { unitLabel } from "./unit-label.ts";
 
 export interface Shown {
   readonly calculator: Calculator;
@@ -25,17 +24,20 @@ export function numbersAsText({ calculator, entries, outcome, around }: Shown, l
     }
     const entry = entries.fields[id];
     if (!entry) continue;
-    const text = input.barometer && entry.typed === null ? null : entryText(input, entry, around);
-    const number = text ?? writeIn(around.barometer.value, entry.shown, context);
+    const follows = input.barometer && entry.typed === null;
+    const reading = follows ? null : readEntry(input, entry, around);
+    const text =
+      reading && !reading.ok
+        ? `${entry.typed} (cannot be used)`
+        : writeQuantity(reading?.value ?? around.barometer.value, entry.shown, context);
     const isExample = entry.typed === null && (!input.barometer || around.barometer.isExample);
-    lines.push(
-      `${input.label}: ${number} ${unitLabel(entry.shown)}${isExample ? " (example value)" : ""}`.trimEnd(),
-    );
+    lines.push(`${input.label}: ${text}${isExample ? " (example value)" : ""}`);
   }
   lines.push("");
   for (const [id, result] of Object.entries(calculator.results)) {
     if (!outcome || result.inPicture || !isShown(calculator, result.when, entries.choices)) continue;
-    const value = outcome.values[id] ?? Number.NaN;
+    const value = outcome.values[id];
+    if (value === undefined) continue;
     lines.push(`${result.label}: ${writeQuantity(value, kinds[result.kind][around.system], context)}`);
   }
   const unit = kinds.pressure[around.system];

@@ -3,29 +3,54 @@ import type { Entries } from "../calculators/engine/entry.ts";
 import { isLink, readLink, writeLink } from "../calculators/engine/link.ts";
 import { own, type Settings, settings, surroundings, visiting } from "./settings.ts";
 
-interface OnPage {
-  readonly calculator: Calculator;
-  entries: Entries;
+/** The calculators that run on this page, in the order they woke. */
+const running = new Map<string, { readonly calculator: Calculator; readonly entries: Entries }>();
+
+/** Everything that stands in the page's calculators, as the part of an address after `#`. */
+function pageState(): string {
+  const { barometer } = settings.get();
+  return writeLink([...running.values()], { ...surroundings.get(), barometerEntry: barometer });
 }
 
-/** The calculators that run on this page, in the order they woke. */
-const running = new Map<string, OnPage>();
-
 /** The address of this page with everything that stands in its calculators. */
-export function pageLink(): string {
-  const { barometer } = settings.get();
-  const state = writeLink([...running.values()], { ...surroundings.get(), barometerEntry: barometer });
-  return `${location.origin}${location.pathname}${location.search}#${state}`;
+export const pageLink = (): string =>
+  `${location.origin}${location.pathname}${location.search}#${pageState()}`;
+
+/**
+ * What this tab's history keeps of a page beside its address: the visitor's own work, so that a reload, or a jump to an
+ * anchor, loses nothing. `isGuest` says that barometer and units came with a link.
+ */
+interface Draft {
+  readonly state: string;
+  readonly isGuest: boolean;
+}
+
+function draft(): Draft | null {
+  const kept: unknown = history.state?.draft;
+  return kept && typeof (kept as Draft).state === "string" ? (kept as Draft) : null;
+}
+
+function keepDraft(): void {
+  const state = pageState();
+  const isAnchor = location.hash.length > 1 && !isLink(location.hash);
+  const kept: Draft = { state, isGuest: visiting.get() !== null };
+  // An anchor that was jumped to stays in sight in the address; the work is kept beside it.
+  history.replaceState({ ...history.state, draft: kept }, "", isAnchor ? location.href : `#${state}`);
 }
 
 let pending: ReturnType<typeof setTimeout> | undefined;
 
-/** Records a state, and puts it into the address once typing rests, so that a reload loses nothing. */
-export function noteState(calculator: Calculator, entries: Entries, changed: boolean): void {
+/** Records a state, and keeps it with the page once typing rests. */
+export function noteState(calculator: Calculator, entries: Entries, isWorthKeeping: boolean): void {
   running.set(calculator.id, { calculator, entries });
-  if (!changed) return;
+  if (!isWorthKeeping) return;
   clearTimeout(pending);
-  pending = setTimeout(() => history.replaceState(history.state, "", pageLink()), 250);
+  pending = setTimeout(keepDraft, 250);
+}
+
+/** Keeps the work that stands on the page at once: after a jump to an anchor made a new entry in the history. */
+export function keepNow(): void {
+  if (running.size > 0) keepDraft();
 }
 
 const same = (a: Settings, b: Settings): boolean =>
@@ -34,21 +59,34 @@ const same = (a: Settings, b: Settings): boolean =>
   a.barometer.unit === b.barometer.unit &&
   a.barometer.example === b.barometer.example;
 
-/** What the address holds for a calculator, or null. Brings the link's settings in, for this page only. */
-export function openLink(
-  calculator: Calculator,
-): { entries: Entries | undefined; unread: readonly string[] } | null {
-  if (!isLink(location.hash)) return null;
+/** What was found for a calculator: where nothing was, the page is as nobody has touched it. */
+export interface Found {
+  readonly entries: Entries | undefined;
+  readonly unread: readonly string[];
+}
+
+/**
+ * What this page's history or its address holds for a calculator, or null. A link's barometer and units are brought in
+ * for this page only.
+ */
+export function openState(calculator: Calculator): Found | null {
+  const kept = draft();
+  const text = kept?.state ?? (isLink(location.hash) ? location.hash : null);
+  if (text === null) {
+    visiting.set(null);
+    return null;
+  }
   const elsewhere = [...document.querySelectorAll<HTMLElement>("[data-calculator]")]
     .map((element) => element.dataset["calculator"] ?? "")
     .filter((id) => id !== calculator.id);
-  const opened = readLink(location.hash, [calculator], elsewhere);
   const mine = own.get();
+  const opened = readLink(text, [calculator], elsewhere, mine.system);
   const guest: Settings = {
     system: opened.system ?? mine.system,
     barometer: opened.barometer ?? mine.barometer,
     fromElevation: false,
   };
-  visiting.set(same(guest, mine) ? null : guest);
-  return { entries: opened.entries[calculator.id], unread: opened.unread };
+  const isOwn = kept !== null && !kept.isGuest;
+  visiting.set(isOwn || same(guest, mine) ? null : guest);
+  return { entries: opened.entries[calculator.id], unread: kept ? [] : opened.unread };
 }

@@ -14,7 +14,8 @@ export function pictureFor(calculator: Calculator, choices: Readonly<Record<stri
  * Until its drawer is fetched the figure that the build drew stays as it is: an element whose content was given as HTML
  * is left alone when the page wakes.
  */
-export function DrawnPicture({ picture, state }: { picture: Picture<string, string>; state: State }) {
+export function DrawnPicture(props: { picture: Picture<string, string>; state: State; isStale: boolean }) {
+  const { picture, state, isStale } = props;
   const [, setFetched] = useState(false);
   const Drawer = drawers[picture.draw];
   useEffect(() => {
@@ -24,9 +25,12 @@ export function DrawnPicture({ picture, state }: { picture: Picture<string, stri
     return <figure class="fig" dangerouslySetInnerHTML={{ __html: "" }} />;
   }
   return (
-    <figure class="fig">
+    <figure class={`fig ${isStale ? "is-stale" : ""}`}>
       <Drawer picture={picture} state={state} />
-      {picture.draw !== "units" && <figcaption>{picture.title}</figcaption>}
+      <figcaption>
+        {isStale && <b>Not current. </b>}
+        {picture.draw !== "units" && picture.title}
+      </figcaption>
     </figure>
   );
 }

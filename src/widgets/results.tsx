@@ -7,8 +7,13 @@ import { isShown } from "../calculators/engine/shown.ts";
 import { Sym } from "./symbol.tsx";
 import { unitLabel } from "./unit-label.ts";
 
+/** The place that a note speaks of, where its sentence only says “here”. */
+function placeOf(calculator: Calculator, about: string) {
+  const place = calculator.results[about]?.label ?? calculator.inputs[about]?.label ?? about;
+  return <i>{place}: </i>;
+}
+
 interface Props {
-  id: string;
   calculator: Calculator;
   choices: Readonly<Record<string, string>>;
   outcome: Success;
@@ -19,7 +24,7 @@ interface Props {
 }
 
 /** What follows from the fields: the answer first, underlined twice. */
-export function Results({ id, calculator, choices, outcome, isStale, isExample, around }: Props) {
+export function Results({ calculator, choices, outcome, isStale, isExample, around }: Props) {
   const shown = Object.entries(calculator.results).filter(
     ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
   );
@@ -30,7 +35,8 @@ export function Results({ id, calculator, choices, outcome, isStale, isExample, 
       <dl class="res">
         {shown.map(([key, result], i) => {
           const unit = kinds[result.kind][around.system];
-          const number = writeIn(outcome.values[key] ?? Number.NaN, unit, barometerContext(around));
+          const value = outcome.values[key];
+          const number = value === undefined ? "—" : writeIn(value, unit, barometerContext(around));
           const notes = outcome.notes.filter((n) => n.about === key);
           const classes = [i === 0 && "answer", isStale && "is-stale", notes.length > 0 && "is-outside"];
           return (
@@ -40,11 +46,12 @@ export function Results({ id, calculator, choices, outcome, isStale, isExample, 
               </dt>
               <dd>
                 {isExample && <span class="eg">e.g.</span>}
-                <output id={`${id}-${key}`} data-result={key}>
+                <output aria-live="off" data-result={key}>
                   {isStale ? `[${number}]` : number}
                 </output>
-                <span class="u">{unitLabel(unit)}</span>
+                <span class="u">{value === undefined ? "" : unitLabel(unit)}</span>
               </dd>
+              {value === undefined && <dd class="says">It has no meaning at this state.</dd>}
               {notes.map((note) => (
                 <dd class="says" key={note.says}>
                   {withLimit(note.says, note.limit, around)}
@@ -56,7 +63,8 @@ export function Results({ id, calculator, choices, outcome, isStale, isExample, 
       </dl>
       {general.map((note) => (
         <p class="aside note" key={note.about + note.says}>
-          <b>Note</b> {withLimit(note.says, note.limit, around)}
+          <b>Note</b> {placeOf(calculator, note.about)}
+          {withLimit(note.says, note.limit, around)}
         </p>
       ))}
     </>

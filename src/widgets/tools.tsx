@@ -1,9 +1,10 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { Shown } from "./numbers-as-text.ts";
 
 /** What can be done with a calculator as a whole. Needs JavaScript, so it is not in the page without it. */
 export function Tools({ shown, onReset }: { shown: Shown; onReset: () => void }) {
   const [copied, setCopied] = useState<{ what: string; text: string; isDone: boolean } | null>(null);
+  useEffect(() => setCopied(null), [shown.entries]);
   const copy = async (what: "Link" | "Numbers") => {
     const { pageLink } = await import("./page-link.ts");
     const link = pageLink();

@@ -15,6 +15,7 @@ export function useWorking(
   root: RefObject<HTMLElement>,
   calculator: Calculator,
   outcome: Success | null,
+  isStale: boolean,
   around: Surroundings,
 ): void {
   const templates = useRef<Map<string, Element> | null>(null);
@@ -32,7 +33,9 @@ export function useWorking(
     show();
     const count = details.querySelector("[data-step-count]");
     if (count) count.textContent = String(outcome.steps.length);
+    const mark = details.querySelector<HTMLElement>("[data-not-current]");
+    if (mark) mark.hidden = !isStale;
     details.addEventListener("toggle", show);
     return () => details.removeEventListener("toggle", show);
-  }, [root, calculator, outcome, around]);
+  }, [root, calculator, outcome, isStale, around]);
 }

@@ -1,20 +1,57 @@
 // Wakes what the build has drawn: the settings in the head at once, a calculator on its own page at once, and one inside
 // a text when it comes into sight. Each page fetches only the definitions of its own calculators.
-import { h, hydrate } from "preact";
+import { type ComponentChild, h, hydrate } from "preact";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import { CalculatorSheet } from "./calculator-sheet.tsx";
 import { HeadSettings } from "./head-settings.tsx";
 
 const definitions = import.meta.glob<{ readonly default: Calculator }>("../calculators/*.ts");
 
+type Control = HTMLInputElement | HTMLSelectElement;
+
+const isChanged = (control: Control): boolean =>
+  control instanceof HTMLInputElement
+    ? control.value !== control.defaultValue
+    : [...control.options].some((option) => option.selected !== option.defaultSelected);
+
+/** Wakes a drawn part; what was typed or chosen before it woke is typed again. */
+function wakePart(part: ComponentChild, root: Element): void {
+  const early = [...root.querySelectorAll<Control>("input, select")]
+    .filter(isChanged)
+    .map((control) => [control, control.value] as const);
+  hydrate(part, root);
+  for (const [control, value] of early) {
+    control.value = value;
+    control.dispatchEvent(
+      new Event(control instanceof HTMLInputElement ? "input" : "change", { bubbles: true }),
+    );
+  }
+}
+
+/** Says that a part of the page could not be fetched: what is drawn there would not answer. */
+function tellOfFailure(section: Element): void {
+  const note = document.createElement("p");
+  note.className = "aside note";
+  note.setAttribute("role", "alert");
+  note.textContent =
+    "This calculator could not be fetched in full, so the example stands still. Load the page again.";
+  section.prepend(note);
+}
+
 async function wakeCalculator(section: HTMLElement): Promise<void> {
   const sheet = section.querySelector("[data-sheet]");
-  const definition = await definitions[`../calculators/${section.dataset["calculator"]}.ts`]?.();
-  if (sheet && definition) hydrate(h(CalculatorSheet, { calculator: definition.default }), sheet);
+  const { calculator: id, title } = section.dataset;
+  try {
+    const definition = await definitions[`../calculators/${id}.ts`]?.();
+    if (!sheet || !definition) return;
+    wakePart(h(CalculatorSheet, { calculator: definition.default, ...(title && { title }) }), sheet);
+  } catch {
+    tellOfFailure(section);
+  }
 }
 
 const settings = document.querySelector("[data-settings]");
-if (settings) hydrate(h(HeadSettings, {}), settings);
+if (settings) wakePart(h(HeadSettings, {}), settings);
 
 const inSight = new IntersectionObserver((entries) => {
   for (const { isIntersecting, target } of entries) {

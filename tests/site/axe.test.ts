@@ -1,30 +1,46 @@
 import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { pages } from "./dist.ts";
 import { newVisitor, open, sizes } from "./site.ts";
+
+/** What may differ between light and dark. */
+const colourRules = ["color-contrast", "link-in-text-block"];
+
+/** Violations of the page as it stands. The half of a formula that screen readers skip is left out. */
+async function violations(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
+  const axe = new AxeBuilder({ page }).exclude(".katex-html");
+  // There are no frames, for which the other mode opens a second page each time.
+  axe.setLegacyMode(true);
+  const found = await (rules ? axe.withRules([...rules]) : axe).analyze();
+  return found.violations.map(({ id, nodes }) => {
+    const where = nodes.slice(0, 3).map(({ html }) => html.slice(0, 160));
+    return `${id}: ${where.join(" | ")}`;
+  });
+}
 
 describe.each(pages)("%s", (path) => {
   test("has no violation at any width, in light and dark", async () => {
     const page = await newVisitor();
     await open(page, path);
+    // Of what is folded, a few of each kind.
     await page.evaluate(() => {
-      for (const details of document.querySelectorAll("details")) details.open = true;
+      const opened = new Map<string, number>();
+      for (const details of document.querySelectorAll("details")) {
+        const count = opened.get(details.className) ?? 0;
+        opened.set(details.className, count + 1);
+        if (count < 4) details.open = true;
+      }
     });
-    const violations: string[] = [];
+    const found: string[] = [];
     for (const size of sizes) {
+      await page.setViewportSize(size);
       for (const colorScheme of ["light", "dark"] as const) {
-        await page.setViewportSize(size);
         await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-        const found = await new AxeBuilder({ page }).analyze();
-        for (const { id, nodes } of found.violations)
-          violations.push(
-            `${size.width} ${colorScheme}: ${id} ${nodes
-              .slice(0, 3)
-              .map(({ html }) => html.slice(0, 160))
-              .join(" | ")}`,
-          );
+        const here = await violations(page, colorScheme === "dark" ? colourRules : undefined);
+        found.push(...here.map((violation) => `${size.width} ${colorScheme}: ${violation}`));
       }
     }
-    expect(violations).toEqual([]);
+    expect(found.join("\n")).toBe("");
   });
 });

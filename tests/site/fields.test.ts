@@ -90,7 +90,7 @@ describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as 
       await choice.selectOption(chosen);
     }
     expect(tried.size).toBeGreaterThan(0);
-    expect(wrong).toEqual([]);
+    expect(wrong.join("\n")).toBe("");
     expect(errors).toEqual([]);
   });
 });
@@ -126,10 +126,24 @@ describe("what is impossible is named with the bound", () => {
       "-16 psi gauge",
       /perfect vacuum.*(−14\.50|barometer)/,
     ],
-    ["a negative absolute pressure", "compressor-outlet", {}, "p_in", "-5 kPa", /perfect vacuum/],
-    ["relative humidity above 100 %", "charge-path", { humidity: "relative" }, "varphi_0", "110 %", /1\.000/],
-    ["an efficiency above 1", "charge-path", {}, "eta_s", "1.2", /1\.000/],
-    ["a pressure ratio below 1", "charge-path", {}, "r", "0.9", /1\.000/],
+    [
+      "a negative absolute pressure",
+      "compressor-outlet",
+      {},
+      "p_in",
+      "-5 kPa absolute",
+      /perfect vacuum|absolute/,
+    ],
+    [
+      "relative humidity above 100 %",
+      "charge-path",
+      { humidity: "relative" },
+      "varphi_0",
+      "110 %",
+      /1\.1.* cannot be used.* to 1\./,
+    ],
+    ["an efficiency above 1", "charge-path", {}, "eta_s", "1.2", /to 1\./],
+    ["a pressure ratio below 1", "charge-path", {}, "r", "0.9", /Accepted: 1 to/],
     ["below absolute zero", "charge-path", {}, "T_0", "-300 °C", /absolute zero.*−273\.15/],
     ["a cooler outlet hotter than its inlet", "charge-path", {}, "T_3", "200", /126|hotter/],
   ] as const)("%s", async (_, calculator, choices, id, text, pattern) => {

@@ -23,15 +23,16 @@ describe.each(pages)("%s", (path) => {
         if (!column || !formula.checkVisibility()) return [];
         const { right, left, width } = formula.getBoundingClientRect();
         const room = column.getBoundingClientRect();
-        if (right <= room.right + 1 && left >= room.left - 1 && column.scrollWidth <= column.clientWidth + 1)
-          return [];
+        const scrolls =
+          getComputedStyle(column).overflowX !== "visible" && column.scrollWidth > column.clientWidth;
+        if (right <= room.right + 1 && left >= room.left - 1 && !scrolls) return [];
         const what =
           column.closest("[data-relation]")?.getAttribute("data-relation") ??
           formula.textContent?.slice(0, 60);
         return [`${what}: ${Math.round(width)} px in ${Math.round(room.width)} px`];
       });
     });
-    expect([...new Set(wide)]).toEqual([]);
+    expect([...new Set(wide)].join("\n")).toBe("");
   });
 
   test.each([320, 390])("the page does not scroll sideways at %i px", async (width) => {

@@ -5,7 +5,7 @@ import { newVisitor, open } from "./site.ts";
 /** Types a query into the open search, and waits for addresses that it leads to. */
 async function find(page: Page, query: string): Promise<readonly string[]> {
   const finder = page.locator("#finder");
-  await finder.locator("input[type=search]").fill(query);
+  await finder.locator("#finder-query").fill(query);
   const links = finder.locator("ol a");
   await links.first().waitFor();
   return links.evaluateAll((anchors) => anchors.map((a) => new URL((a as HTMLAnchorElement).href).pathname));
@@ -54,7 +54,9 @@ test("what is not there is said", async () => {
   const page = await newVisitor();
   await open(page, "/");
   await page.locator(".head [data-find]").click();
-  await page.fill("#finder-query", "zzzzqqqq");
-  await page.locator("#finder [role=status]:not(:empty)").waitFor();
+  await page.fill("#finder-query", "xylophone");
+  const says = page.locator("#finder [role=status]");
+  await says.filter({ hasText: /\S/ }).waitFor();
+  expect(await says.innerText()).toMatch(/^Nothing has “xylophone”/);
   expect(await page.locator("#finder ol a").count()).toBe(0);
 });

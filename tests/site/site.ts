@@ -25,10 +25,14 @@ export async function newVisitor(options: BrowserContextOptions = {}): Promise<P
   return context.newPage();
 }
 
-/** Goes to an address, and waits until what wakes at once is awake. */
+/** Goes to an address, and waits until what wakes at once is awake: Preact leaves its tree on what it has woken. */
 export async function open(page: Page, path: string): Promise<void> {
   await page.goto(path);
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('[data-settings], [data-wake="at once"] [data-sheet]')].every(
+      (element) => "__k" in element,
+    ),
+  );
 }
 
 export const calculatorOn = (page: Page, id: string): Locator => page.locator(`[data-calculator="${id}"]`);

@@ -1,35 +1,61 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
-import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
+import { unitOf } from "../../../calc/quantity/units.ts";
+import { writeBound } from "../../../calc/quantity/write.ts";
+import type { Field } from "./calculator.ts";
 import type { Entry } from "./entry.ts";
 
-/** The barometer until a visitor gives one; examples on the site are worked with it. */
-export const exampleBarometer: SI = 100_000;
-
 /**
- * Station pressures that a barometer on the ground can show, from high ground with a deep low to the shore of the
- * lowest lakes in a strong high: common practice, no source.
+ * The station pressure, asked once for the whole site. Its limits are what a barometer on the ground can show, from high
+ * ground in a deep low to the shore of the lowest lakes in a strong high: common practice, no source.
  */
-export const barometerLimits: readonly [SI, SI] = [40_000, 110_000];
+export const barometerField = {
+  label: "Barometer",
+  symbol: "p_0",
+  kind: "pressure",
+  start: 100_000,
+  limits: [40_000, 110_000],
+  help: "",
+  barometer: true,
+} as const satisfies Field;
+
+/** The place by its elevation: what the standard atmosphere is asked at. */
+export const elevationField = {
+  label: "Elevation of the place",
+  symbol: "z",
+  kind: "altitude",
+  start: 110,
+  limits: [-430, 6000],
+  help: "Above sea level.",
+} as const satisfies Field;
+
+/** The barometer until a visitor gives one; examples on the site are worked with it. */
+export const exampleBarometer: SI = barometerField.start;
 
 export const exampleEntry = (system: UnitSystem): Entry => {
   const unit = defaultUnit("pressure", system);
   return { typed: null, example: exampleBarometer, unit, shown: unit };
 };
 
-/** Reads a station pressure. A gauge has no meaning here: the barometer is what gauges count from. */
+/** Reads a station pressure. It is what gauges count from, so it is never read on one itself. */
 export function readBarometer(entry: Entry): Reading {
   const reading: Reading =
     entry.typed === null
       ? { ok: true, value: entry.example, number: entry.example, unit: entry.unit }
-      : readQuantity(entry.typed, "pressure", entry.unit, {});
+      : readQuantity(entry.typed, "pressure", entry.unit, { barometer: exampleBarometer });
   if (!reading.ok) return reading;
-  const [least, most] = barometerLimits;
+  const [least, most] = barometerField.limits;
+  const accepted = `Accepted: ${writeBound(least, plainUnit(entry.shown))} to ${writeBound(most, plainUnit(entry.shown))}, absolute, as the instrument on the spot reads.`;
+  if (unitOf(reading.unit).gauge) {
+    return {
+      ok: false,
+      says: `A gauge counts from the barometer, so the barometer itself is absolute. ${accepted}`,
+    };
+  }
   if (reading.value >= least && reading.value <= most) return reading;
-  const write = (x: SI) => writeBound(x, entry.shown);
-  return {
-    ok: false,
-    says: `${writeQuantity(reading.value, entry.shown)} is not a station pressure. Accepted: ${write(least)} to ${write(most)}, as the instrument reads, absolute.`,
-  };
+  return { ok: false, says: `${entry.typed ?? ""} is not a station pressure. ${accepted}` };
 }
+
+/** The absolute unit of a gauge's unit; any other unit as it is. */
+export const plainUnit = (unit: string): string => unit.replace(/-g$/, "");

@@ -114,7 +114,8 @@ export interface Calculator<I extends string = string, O extends string = string
   readonly results: Readonly<Record<O, Outcome>>;
   /** Every relation that any branch may use; a test proves it complete. */
   readonly relations: readonly AnyRelation[];
-  readonly model: Model<Record<I, SI | string>, Record<O, SI>>;
+  /** A result that has no meaning at a state is left out or undefined. */
+  readonly model: Model<Record<I, SI | string>, { readonly [id in O]?: SI | undefined }>;
   /** The first one whose condition holds is drawn. */
   readonly pictures?: readonly Picture<NoInfer<I>, NoInfer<O>>[];
 }

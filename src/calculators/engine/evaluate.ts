@@ -1,8 +1,9 @@
 import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
 import { kinds } from "../../../calc/quantity/kinds.ts";
-import { unitOf } from "../../../calc/quantity/units.ts";
+import { type UnitContext, unitOf } from "../../../calc/quantity/units.ts";
 import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
 import { type Note, plain, recording, type Step } from "../../../calc/relation/trace.ts";
+import { plainUnit, readBarometer } from "./barometer.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { barometerContext, type Entries, type Entry, readEntry, type Surroundings } from "./entry.ts";
 import { isShown } from "./shown.ts";
@@ -16,7 +17,8 @@ export interface Message {
 export type Given = Readonly<Record<string, SI | string>>;
 
 export interface Success {
-  readonly values: Readonly<Record<string, SI>>;
+  /** A result that has no meaning at this state is absent. */
+  readonly values: Readonly<Record<string, SI | undefined>>;
   readonly steps: readonly Step[];
   /** Notes that belong to no field that is shown. */
   readonly notes: readonly Note[];
@@ -45,12 +47,12 @@ export function withLimit(says: string, limit: Limit | undefined, around: Surrou
   return `${says} The bound is ${writeBound(limit.value, unit, barometerContext(around))}.`;
 }
 
-function fieldMessages(field: Field, value: SI, unit: string, around: Surroundings): Message[] {
+function fieldMessages(field: Field, entry: Entry, value: SI, around: Surroundings): Message[] {
   const context = barometerContext(around);
-  const write = (x: SI) => writeBound(x, unit, context);
+  const write = (x: SI) => writeBound(x, entry.shown, context);
   const [least, most] = field.limits;
   if (value < least || value > most) {
-    const says = `${writeQuantity(value, unit, context)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
+    const says = `${saidBy(entry, value, context)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
     return [{ tone: "invalid", says }];
   }
   if (field.typical && (value < field.typical[0] || value > field.typical[1])) {
@@ -59,6 +61,12 @@ function fieldMessages(field: Field, value: SI, unit: string, around: Surroundin
   }
   return [];
 }
+
+/** A value in the visitor's own words, since rounding could make it look like the bound that it is past. */
+const saidBy = (entry: Entry, value: SI, context: UnitContext): string =>
+  entry.typed === null || entry.shown !== entry.unit
+    ? writeQuantity(value, entry.shown, context)
+    : `${entry.typed.trim()}${/[\p{L}%°]/u.test(entry.typed) ? "" : `\u00a0${unitOf(entry.unit).label}`}`.trim();
 
 /** What a number was turned into, where that is not plain from the field: another unit, or a gauge. */
 function turnedInto(
@@ -72,10 +80,12 @@ function turnedInto(
   const write = (unit: string) => writeQuantity(reading.value, unit, context);
   if (reading.unit !== entry.shown) return `That is ${write(entry.shown)}.`;
   if (field.kind !== "pressure" || field.barometer) return undefined;
-  const absolute = unitOf(entry.shown).gauge ? entry.shown.replace(/-g$/, "") : undefined;
-  if (absolute) return `That is ${write(absolute)} absolute.`;
-  const isBoost = reading.value > around.barometer.value;
-  return isBoost ? `On the gauge that is ${write(`${entry.shown}-g`).replace(" gauge", "")}.` : undefined;
+  if (unitOf(entry.shown).gauge) return `That is ${write(plainUnit(entry.shown))} absolute.`;
+  if (reading.value > around.barometer.value) {
+    return `On the gauge that is ${write(`${entry.shown}-g`).replace(" gauge", "")}.`;
+  }
+  const barometer = writeQuantity(around.barometer.value, entry.shown, context);
+  return `That is below the barometer, ${barometer}. If it was read off a gauge, choose a unit that says gauge.`;
 }
 
 /** What a model hears: only what is in sight with the choices made, so that nothing hidden decides a result. */
@@ -112,14 +122,14 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
       if (around.barometer.isExample && entry.typed === null) examples += 1;
       if (entry.typed === null) continue;
     } else if (entry.typed === null) examples += 1;
-    const reading = readEntry(input, entry, around);
+    const reading = input.barometer ? readBarometer(entry) : readEntry(input, entry, around);
     if (!reading.ok) {
       messages[id] = [{ tone: "invalid", says: reading.says }];
       refused = true;
       continue;
     }
     given[id] = reading.value;
-    const found = fieldMessages(input, reading.value, entry.shown, around);
+    const found = fieldMessages(input, entry, reading.value, around);
     refused ||= found.some((m) => m.tone === "invalid");
     const turned = turnedInto(input, entry, reading, around);
     messages[id] = [reading.understood, turned]
@@ -132,8 +142,12 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
   try {
     const trace = recording();
     const values = calculator.model(heard(calculator, given), trace);
+    // A model leaves out what has no meaning at a state; a number that is none would be a fault of ours.
     const lost = Object.entries(calculator.results).find(
-      ([id, result]) => isShown(calculator, result.when, entries.choices) && !Number.isFinite(values[id]),
+      ([id, result]) =>
+        isShown(calculator, result.when, entries.choices) &&
+        values[id] !== undefined &&
+        !Number.isFinite(values[id]),
     );
     if (lost) {
       const trouble = `These values give no ${lost[1].label.toLowerCase()}. Nearer the example values there is one.`;
@@ -170,7 +184,7 @@ export function tryModel(
   calculator: Calculator,
   given: Given,
   changes: Given,
-): Readonly<Record<string, SI>> | null {
+): Readonly<Record<string, SI | undefined>> | null {
   try {
     return calculator.model(heard(calculator, { ...given, ...changes }), plain);
   } catch (error) {

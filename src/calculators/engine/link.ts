@@ -14,7 +14,7 @@ import { type Entries, type Entry, type Surroundings, startEntries } from "./ent
  * is somebody else's data: bounded, checked, and shown as text.
  */
 export const version = "1";
-const longest = 4000;
+const longest = 64_000;
 const longestText = 200;
 
 // A typed `~` is written as its code, so that only an example value begins with one.
@@ -78,12 +78,13 @@ export const isLink = (hash: string): boolean => /^#?[\w.-]+=/.test(hash);
 
 /**
  * Reads an address part for some calculators of a page; `elsewhere` are the ids of the page's others, which read their
- * own parts. Never throws.
+ * own parts. `own` is the visitor's unit system, for a link that names none. Never throws.
  */
 export function readLink(
   hash: string,
   calculators: readonly Calculator[],
   elsewhere: readonly string[] = [],
+  own: UnitSystem = "metric",
 ): Opened {
   const unread: string[] = [];
   let system: UnitSystem | null = null;
@@ -118,9 +119,7 @@ export function readLink(
         unread.push(`“${key.slice(0, 40)}” in the link names nothing on this page.`);
         continue;
       }
-      entries[id] ??= structuredClone(
-        startEntries(calculator, system ?? "metric"),
-      ) as (typeof entries)[string];
+      entries[id] ??= structuredClone(startEntries(calculator, system ?? own)) as (typeof entries)[string];
       const state = entries[id];
       if (isChoice(input)) {
         if (Object.hasOwn(input.options, value)) state.choices[name] = value;

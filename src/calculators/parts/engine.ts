@@ -49,7 +49,7 @@ export const combustionInputs = {
     help: "",
   },
   lambda: {
-    label: "Air-fuel equivalence ratio",
+    label: "Relative air-fuel ratio",
     symbol: "lambda",
     kind: "ratio",
     start: 1.6,

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import {
-  barometerLimits,
+  barometerField,
   exampleBarometer,
   exampleEntry,
   readBarometer,
@@ -23,7 +23,7 @@ test("what no station can show is refused with what is accepted", () => {
     expect(reading.ok).toBe(false);
     if (!reading.ok) expect(reading.says).toMatch(/\.$/);
   }
-  const [least, most] = barometerLimits;
+  const [least, most] = barometerField.limits;
   expect(readBarometer(typed(String(least), "Pa")).ok).toBe(true);
   expect(readBarometer(typed(String(most), "Pa")).ok).toBe(true);
 });

@@ -37,7 +37,7 @@ describe("evaluate", () => {
     expect(messages["V"]).toEqual([
       {
         tone: "invalid",
-        says: "20\u202f000\u00a0L cannot be used here. Accepted: 0\u00a0L to 10\u202f000\u00a0L.",
+        says: "20000\u00a0L cannot be used here. Accepted: 0\u00a0L to 10\u202f000\u00a0L.",
       },
     ]);
   });

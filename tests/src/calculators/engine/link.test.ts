@@ -48,7 +48,7 @@ describe("what cannot be read is said, and the example stands there", () => {
     ["other.V=1;L", /other\.V/],
     ["box.p=1;kPa", /box\.p/],
     ["box.constructor=1", /box\.constructor/],
-    [`box.V=${"1".repeat(5000)}`, /too long/],
+    [`box.V=${"1".repeat(70_000)}`, /too long/],
   ])("%s", (hash, says) => {
     const unread = unreadOf(hash);
     expect(unread).toHaveLength(1);

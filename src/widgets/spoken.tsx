@@ -1,0 +1,48 @@
+import { useEffect, useState } from "preact/hooks";
+import { kinds } from "../../calc/quantity/kinds.ts";
+import { writeQuantity } from "../../calc/quantity/write.ts";
+import type { Calculator } from "../calculators/engine/calculator.ts";
+import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
+import type { Evaluation } from "../calculators/engine/evaluate.ts";
+import { isShown } from "../calculators/engine/shown.ts";
+
+interface Props {
+  calculator: Calculator;
+  evaluation: Evaluation;
+  choices: Readonly<Record<string, string>>;
+  around: Surroundings;
+}
+
+function sentence({ calculator, evaluation, choices, around }: Props): string {
+  const { outcome, messages, trouble } = evaluation;
+  if (!outcome) {
+    const reason = Object.values(messages)
+      .flat()
+      .find(({ tone }) => tone === "invalid");
+    return `Not current. ${trouble ?? reason?.says ?? ""}`;
+  }
+  const answer = Object.entries(calculator.results).find(
+    ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
+  );
+  const value = answer && outcome.values[answer[0]];
+  if (!answer || value === undefined) return "";
+  const unit = kinds[answer[1].kind][around.system];
+  return `${answer[1].label}: ${writeQuantity(value, unit, barometerContext(around))}`;
+}
+
+/** The answer, or why there is none, told to a screen reader once typing rests: one sentence, not every result. */
+export function Spoken(props: Props) {
+  const says = sentence(props);
+  const [told, setTold] = useState("");
+  const [first] = useState(says);
+  useEffect(() => {
+    if (told === "" && says === first) return;
+    const timer = setTimeout(() => setTold(says), 800);
+    return () => clearTimeout(timer);
+  }, [says, told, first]);
+  return (
+    <p class="hidden" role="status">
+      {told}
+    </p>
+  );
+}
