@@ -20,7 +20,8 @@ export default defineConfig({
           environment: "node",
           include: ["tests/site/**/*.test.ts"],
           globalSetup: "tests/site/setup.ts",
-          fileParallelism: false,
+          // One for each core of a small machine: pages under test compete with the browser.
+          maxWorkers: 2,
           testTimeout: 60_000,
         },
       },

@@ -122,8 +122,11 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
     const needed = trace.use(moistAirFlow, { m_da: wish.m_da, w: w_3 }, "engine");
     trace.use(neededDensity, { m_a: needed, ...engine }, "engine");
   }
-  const m_a = trace.use(airFlow, { ...engine, rho: rho_3 }, "engine, after the cooler");
-  const m_a_uncooled = trace.use(airFlow, { ...engine, rho: rho_2 }, "engine, without the cooler");
+  const { isCooled, end, charge } = placesOf(site.cooler);
+  const m_a = trace.use(airFlow, { ...engine, rho: rho_3 }, `engine, ${end}`);
+  const m_a_uncooled = isCooled
+    ? trace.use(airFlow, { ...engine, rho: rho_2 }, "engine, without the cooler")
+    : m_a;
   const m_da = trace.use(dryAirFlow, { m_a, w: w_3 }, "engine");
   const m_1 = trace.use(moistAirFlow, { m_da, w }, "compressor");
   const W_c = trace.use(shaftPower, { m_a: m_1, Delta_h: path.compressed.Delta_h }, "compressor");
@@ -132,11 +135,11 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
   const ratio = (p_out: SI, T_out: SI, R_m_out: SI, where: string) =>
     trace.use(densityRatio, { p_in: p_1, p_out, T_in: T_1, T_out, R_m_in: R_1, R_m_out }, where);
   const D_rho_uncooled = ratio(p_2, T_2, R_1, "over the compressor");
-  const D_rho = ratio(p_3, T_3, R_3, "over compressor and cooler");
+  const D_rho = isCooled ? ratio(p_3, T_3, R_3, "over compressor and cooler") : D_rho_uncooled;
 
   const carried = power(given, { m_da, m_f: m_f_wanted }, trace);
-  const p_g = trace.use(gaugePressure, { p: p_3, p_0: site.p_0 }, "after the cooler");
-  const T_dp_3 = w === 0 ? undefined : dewPointOfCharge({ w, p: p_3 }, trace);
+  const p_g = trace.use(gaugePressure, { p: p_3, p_0: site.p_0 }, end);
+  const T_dp_3 = w === 0 ? undefined : dewPointOfCharge({ w, p: p_3 }, trace, charge);
   remark({ site, path, p_g, m_c: heat.m_c }, trace);
 
   return {
@@ -174,6 +177,12 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
     ...carried,
   };
 };
+
+/** Whether there is a cooler, and what the end of the path is called in the working. */
+const placesOf = ({ kind }: Cooler) =>
+  kind === "none"
+    ? { isCooled: false, end: "manifold", charge: "charge" }
+    : { isCooled: true, end: "after the cooler", charge: "charge, before water condenses" };
 
 /** What does not change with the pressure ratio. */
 interface Site {
@@ -232,7 +241,7 @@ function check(site: Site, path: Path): void {
   refuse(
     path.p_3 <= 0,
     "Delta_p_23",
-    "The loss of the cooler is larger than the pressure before it. It has to be below that pressure.",
+    "The loss of the cooler leaves no pressure behind it. It has to be below the pressure before the cooler.",
     { value: path.p_2, kind: "pressureDifference" },
   );
   refuse(
@@ -286,7 +295,7 @@ function findRatio(site: Site, wish: Exclude<Wish, { kind: "ratio" }>, trace: Tr
   if (least > aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio below 1, which is a throttle and not a compressor. A compressor that does nothing already gives the bound; more than that is accepted.`,
+      `${what} would need a pressure ratio below ${LOWEST_RATIO}, which is a throttle and not a compressor. A compressor that does nothing already gives the bound, and the wish may be as low as that.`,
       bound(least),
     );
   }
@@ -294,14 +303,14 @@ function findRatio(site: Site, wish: Exclude<Wish, { kind: "ratio" }>, trace: Tr
   if (most < aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio above 10, where this search ends; one compressor does not reach it. At a ratio of 10 this path gives the bound.`,
+      `${what} would need a pressure ratio above ${HIGHEST_RATIO}, where this search ends; one compressor does not reach it. At a ratio of ${HIGHEST_RATIO} this path gives the bound, and the wish may be as high as that.`,
       bound(most),
     );
   }
   const r = bracketedRoot((x) => had(x) - aim, LOWEST_RATIO, HIGHEST_RATIO, { tolerance: 1e-12 });
   trace.note({
     about: "r",
-    says: "The pressure ratio was found by search: the whole path was computed for trial ratios from 1 to 10 until the air at the engine met the wish. The working shows the last pass.",
+    says: `The pressure ratio was found by search: the whole path was computed for trial ratios from ${LOWEST_RATIO} to ${HIGHEST_RATIO} until the air at the engine met the wish. The working shows the last pass.`,
   });
   return r;
 }
@@ -334,8 +343,12 @@ function heats(
   return { Q: trace.use(duty, { Q_s, Q_l }, "cooler"), Q_s, Q_l, m_c };
 }
 
-function dewPointOfCharge(charge: { readonly w: SI; readonly p: SI }, trace: Trace): SI | undefined {
-  const p_v = trace.use(vapourPressureFromHumidityRatio, charge, "charge, before water condenses");
+function dewPointOfCharge(
+  charge: { readonly w: SI; readonly p: SI },
+  trace: Trace,
+  where: string,
+): SI | undefined {
+  const p_v = trace.use(vapourPressureFromHumidityRatio, charge, where);
   return dewPointAtPressure({ p_v, p: charge.p }, trace, "charge at its own pressure");
 }
 
@@ -359,13 +372,13 @@ function remark(
   trace: Trace,
 ): void {
   const { site, path, p_g, m_c } = done;
+  const { isCooled } = placesOf(site.cooler);
   noteRealGas({ p: path.p_2, T: path.T_2 }, "rho_2", trace);
-  if (site.cooler.kind !== "none") noteRealGas({ p: path.p_3, T: path.T_3 }, "rho_3", trace);
+  if (isCooled) noteRealGas({ p: path.p_3, T: path.T_3 }, "rho_3", trace);
   if (p_g < 0) {
     trace.note({
       about: "p_3",
-      says: "The pressure after the cooler is below the barometer: the losses take more than the compressor gives.",
-      limit: { value: site.p_0, kind: "pressure" },
+      says: `The pressure ${isCooled ? "after the cooler" : "in the manifold"} is below the barometer: the losses take more than the compressor gives.`,
     });
   }
   if (site.cooler.kind === "effectiveness" && site.cooler.T_w_in > path.T_2) {

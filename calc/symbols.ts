@@ -35,6 +35,8 @@ export const symbols = {
   B: entry("B", "B", "second virial coefficient per kilogram", "specificVolume"),
   Z: entry("Z", "Z", "compressibility factor", "ratio"),
   Delta_c_p: entry(String.raw`\Delta c_p`, "Δc_p", "what pressure adds to the heat capacity", "specificHeat"),
+  V: entry("V", "V", "volume", "volume"),
+  W: entry(String.raw`\dot{W}`, "Ẇ", "power", "power"),
   V_dot: entry(String.raw`\dot{V}`, "V̇", "volume flow at stated conditions", "volumeFlow"),
   Delta_T: entry(String.raw`\Delta T`, "ΔT", "temperature difference", "temperatureDifference"),
   c: entry("c", "c", "speed of the air", "speed"),
@@ -71,7 +73,7 @@ export const symbols = {
   // roles in a component: what enters and what leaves
   p_in: entry(String.raw`p_\mathrm{in}`, "p_in", "pressure at the inlet, absolute", "pressure"),
   p_out: entry(String.raw`p_\mathrm{out}`, "p_out", "pressure at the outlet, absolute", "pressure"),
-  Delta_p: entry(String.raw`\Delta p`, "Δp", "pressure loss", "pressureDifference"),
+  Delta_p: entry(String.raw`\Delta p`, "Δp", "pressure difference or loss", "pressureDifference"),
   T_in: entry(String.raw`T_\mathrm{in}`, "T_in", "temperature at the inlet", "temperature"),
   T_out: entry(String.raw`T_\mathrm{out}`, "T_out", "temperature at the outlet", "temperature"),
   T_s: entry(String.raw`T_\mathrm{s}`, "T_s", "temperature after ideal compression", "temperature"),
@@ -130,7 +132,7 @@ export const symbols = {
 
   // cooler
   P: entry("P", "P", "temperature effectiveness of the air", "fraction"),
-  Q: entry(String.raw`\dot{Q}`, "Q̇", "duty of the cooler", "heatFlow"),
+  Q: entry(String.raw`\dot{Q}`, "Q̇", "heat flow; of a cooler, its duty", "heatFlow"),
   Q_s: entry(String.raw`\dot{Q}_\mathrm{s}`, "Q̇_s", "heat given off by cooling", "heatFlow"),
   Q_l: entry(String.raw`\dot{Q}_\ell`, "Q̇_l", "heat given off by condensing", "heatFlow"),
   m_c: entry(String.raw`\dot{m}_\mathrm{c}`, "ṁ_c", "condensed water", "massFlow"),
@@ -142,7 +144,7 @@ export const symbols = {
   m_f: entry(String.raw`\dot{m}_\mathrm{f}`, "ṁ_f", "fuel flow", "massFlow"),
   eta_v: entry(String.raw`\eta_\mathrm{v}`, "η_v", "volumetric efficiency", "fraction"),
   V_d: entry(String.raw`V_\mathrm{d}`, "V_d", "displacement of the engine", "volume"),
-  n: entry("n", "n", "speed of the engine", "rotationalSpeed"),
+  n: entry("n", "n", "rotational speed; of an engine, its speed", "rotationalSpeed"),
   n_R: entry(String.raw`n_\mathrm{R}`, "n_R", "revolutions per cycle", "ratio"),
   W_e: entry(String.raw`\dot{W}_\mathrm{e}`, "Ẇ_e", "brake power of the engine", "power"),
   b: entry("b", "b", "brake specific fuel consumption", "specificFuel"),

@@ -92,7 +92,7 @@ function compare({ p_0, p_std }: { readonly p_0: SI; readonly p_std: SI }, trace
   if (Math.abs(deviation) <= WEATHER) return;
   trace.note({
     about: "p_0",
-    says: "The barometer and the elevation disagree by more than weather explains. Check whether the reading was corrected to sea level, and the elevation.",
+    says: "The barometer and the elevation disagree by more than weather explains. Check the elevation, and whether the reading was corrected to sea level. At this elevation weather seldom moves the barometer past the bound.",
     limit: { value: p_std * (1 + Math.sign(deviation) * WEATHER), kind: "pressure" },
   });
 }

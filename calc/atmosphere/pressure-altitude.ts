@@ -32,7 +32,7 @@ export const pressureAltitude = explicit({
       input: "p",
       from: 22632,
       to: 177687,
-      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
+      says: "The straight fall of temperature in the standard atmosphere ends at the bound; the same line is carried on past it.",
     },
   ],
   working: "si",

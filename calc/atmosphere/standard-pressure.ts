@@ -32,7 +32,7 @@ export const standardPressure = explicit({
       input: "H",
       from: -5000,
       to: 11000,
-      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
+      says: "The straight fall of temperature in the standard atmosphere ends at the bound; the same line is carried on past it.",
     },
   ],
   working: "si",

@@ -30,7 +30,7 @@ export const standardTemperature = explicit({
       input: "H",
       from: -5000,
       to: 11000,
-      says: "The straight fall of temperature in the standard atmosphere ends short of this; the same line is carried on.",
+      says: "The straight fall of temperature in the standard atmosphere ends at the bound; the same line is carried on past it.",
     },
   ],
   compute: ({ H }) => T_sl - beta_T * H,

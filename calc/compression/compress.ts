@@ -57,6 +57,8 @@ export interface Compressed {
 const LOWEST = { isentropic: 0.1, polytropic: 0.25 } as const;
 /** Nearer to 1 than this a ratio of two vanishing rises has no meaning. */
 const NO_COMPRESSION = 1 + 1e-6;
+/** Nearer to 1 than this a ratio is 1 but for the rounding of its pressures, or of the search that found it. */
+const NO_RATIO = 1 + 1e-12;
 
 /** Checks efficiency and heat-capacity ratio; throws a DomainError that names eta_s, eta_p or kappa. */
 export function acceptCompressor(given: CompressorGiven): Compressor {
@@ -69,13 +71,13 @@ export function acceptCompressor(given: CompressorGiven): Compressor {
   refuse(
     eta !== undefined && eta <= 0,
     field,
-    `${what} is not above zero, so no amount of work would compress the air. The bound and more is accepted, up to that of a perfect compressor.`,
+    `${what} is not above zero, so no amount of work would compress the air. It may be as low as the bound.`,
     { value: LOWEST[efficiency], kind: "fraction" },
   );
   refuse(
     eta !== undefined && eta > 1,
     field,
-    `${what} is above that of a perfect compressor. The bound itself is accepted.`,
+    `${what} is above that of a perfect compressor. It may be as high as the bound.`,
     { value: 1, kind: "fraction" },
   );
   const machine = {
@@ -93,12 +95,39 @@ export function acceptCompressor(given: CompressorGiven): Compressor {
 
 /**
  * One compression of air. With real heat capacity by entropy and enthalpy, with constant heat capacity by the
- * textbook powers; by isentropic or by polytropic efficiency. The trace follows the choice.
+ * textbook powers; by isentropic or by polytropic efficiency. The trace follows the choice. At a ratio of 1 the air
+ * leaves exactly as it came, and a note says so.
  */
-export const compress = (machine: Compressor, state: Compression, trace: Trace, where: string): Compressed =>
-  machine.heatCapacity === "real"
+export function compress(machine: Compressor, state: Compression, trace: Trace, where: string): Compressed {
+  if (state.r < NO_RATIO) return passThrough(machine, state, trace, where);
+  return machine.heatCapacity === "real"
     ? compressReal(machine, state, trace, where)
     : compressConstant({ ...machine, kappa: machine.kappa }, state, trace, where);
+}
+
+/** No inverse is asked here: it would give the inlet temperature back but for its last bits, and heat out of nothing. */
+function passThrough(machine: Compressor, state: Compression, trace: Trace, where: string): Compressed {
+  const { T_in, w, R_m } = state;
+  trace.note({
+    about: "r",
+    says: "The pressure after the compressor is the one before it, so the compressor does nothing: the air leaves as it came.",
+  });
+  const isentropic = machine.efficiency === "isentropic";
+  const same = {
+    T_s: T_in,
+    T_out: T_in,
+    eta_s: isentropic ? machine.eta : undefined,
+    eta_p: isentropic ? undefined : machine.eta,
+  };
+  if (machine.heatCapacity === "real") {
+    const h_in = trace.use(enthalpy, { T: T_in, w }, `${where}, inlet`);
+    const Delta_h = trace.use(specificWork, { h_in, h_out: h_in }, where);
+    return { ...same, Delta_h, h_out: h_in, c_p: undefined };
+  }
+  const c_p = trace.use(constantHeatCapacity, { R_m, kappa: machine.kappa }, where);
+  const Delta_h = trace.use(constantWork, { c_p, T_in, T_out: T_in }, where);
+  return { ...same, Delta_h, h_out: undefined, c_p };
+}
 
 function compressReal(machine: Compressor, state: Compression, trace: Trace, where: string): Compressed {
   const { T_in, w, R_m, r } = state;

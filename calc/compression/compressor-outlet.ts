@@ -42,6 +42,7 @@ export interface CompressorOutlet {
 
 /** The heat-capacity ratio of textbooks, for the comparison when none is given. Common practice, no source. */
 const USUAL_KAPPA = 1.4;
+const LOWEST_RATIO = 1;
 const HIGHEST_RATIO = 50;
 
 /**
@@ -110,7 +111,7 @@ function boost(given: CompressorOutletGiven, trace: Trace): { readonly r: SI; re
   if (given.boost === "ratio") {
     const r = accept("r", "The pressure ratio", given.r, {
       kind: "ratio",
-      atLeast: 1,
+      atLeast: LOWEST_RATIO,
       atMost: HIGHEST_RATIO,
     });
     return { r, p_out: trace.use(outletPressure, { r, p_in }, "compressor") };
@@ -122,7 +123,7 @@ function boost(given: CompressorOutletGiven, trace: Trace): { readonly r: SI; re
   refuse(
     p_out < p_in,
     "p_out",
-    "The outlet pressure is below the inlet pressure, and a compressor does not lower it. Both are absolute: to a gauge reading the barometer is added.",
+    "The outlet pressure is below the inlet pressure, and a compressor does not lower it. Both are absolute: to a gauge reading the barometer is added. It has to be at or above the inlet pressure.",
     { value: p_in, kind: "pressure" },
   );
   return { r: trace.use(pressureRatio, { p_out, p_in }, "compressor"), p_out };

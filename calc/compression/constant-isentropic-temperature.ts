@@ -1,7 +1,7 @@
 import { explicit } from "../relation/relation.ts";
 
 /**
- * Temperature in K after ideal compression with one heat-capacity ratio throughout (1.4 for air in most textbooks).
+ * Temperature in K after ideal compression with one heat-capacity ratio throughout.
  *
  * @example constantIsentropicTemperature.compute({ T_in: 298.15, r: 2.2, kappa: 1.4 }) // 373.5 K
  */

@@ -22,6 +22,8 @@ export type Cooler =
   | { readonly kind: "effectiveness"; readonly P: SI; readonly T_w_in: SI; readonly Delta_p: SI }
   | { readonly kind: "temperature"; readonly T_3: SI; readonly T_w_in: SI | undefined; readonly Delta_p: SI };
 
+/** Where the air is hotter than the water by less than this, in K, an effectiveness has no meaning. */
+const NO_SPAN = 1e-9;
 const WATER = { kind: "temperature", atLeast: 223.15, atMost: 473.15 } as const;
 
 /** Checks the cooler's data; throws a DomainError that names P, T_w_in, T_3 or Delta_p_23. */
@@ -36,7 +38,7 @@ export function acceptCooler(given: CoolerGiven): Cooler {
     refuse(
       P > 1,
       "P",
-      "The temperature effectiveness is above 1, so the air would leave colder than the water. The bound itself is accepted.",
+      "With this temperature effectiveness the air would leave colder than the water enters. It may be as high as the bound.",
       { value: 1, kind: "fraction" },
     );
     const T_w_in = accept("T_w_in", "The water temperature at the inlet", given.T_w_in, WATER);
@@ -59,7 +61,7 @@ export function acceptCooler(given: CoolerGiven): Cooler {
   return { kind: "temperature", T_3, T_w_in, Delta_p };
 }
 
-/** Pressure and temperature after the cooler, and its effectiveness where a water temperature says it. */
+/** Pressure and temperature after the cooler, and its effectiveness where water colder than the air says it. */
 export function cool(
   cooler: Exclude<Cooler, { kind: "none" }>,
   air: { readonly p_2: SI; readonly T_2: SI },
@@ -73,7 +75,7 @@ export function cool(
   }
   const { T_3, T_w_in } = cooler;
   const P =
-    T_w_in === undefined || T_w_in >= T_2
+    T_w_in === undefined || T_2 - T_w_in < NO_SPAN
       ? undefined
       : trace.use(temperatureEffectiveness, { T_in: T_2, T_out: T_3, T_w_in }, "cooler");
   return { p_3, T_3, P };

@@ -87,7 +87,7 @@ function relative(value: SI | undefined): SI {
   refuse(
     varphi > 1,
     "varphi_0",
-    "The relative humidity is above that of saturated air. Air cannot keep more vapour than that; the bound itself is accepted.",
+    "The relative humidity is above that of saturated air. Air cannot keep more vapour than that. It may be as high as the bound.",
     { value: 1, kind: "fraction" },
   );
   return varphi;

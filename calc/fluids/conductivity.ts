@@ -22,7 +22,7 @@ export const conductivity = property({
       input: "T",
       from: 100,
       to: 1000,
-      says: "The conductivity of air was not checked at this temperature.",
+      says: "The conductivity of air was not checked at a temperature past the bound.",
     },
   ],
   accuracy: "2 %",

@@ -26,7 +26,7 @@ export const latentHeat = explicit({
       input: "T",
       from: 273.15,
       to: 333.15,
-      says: "The straight line for the latent heat was fitted to other temperatures; it is carried on.",
+      says: "The straight line for the latent heat was fitted to temperatures within the bound; it is carried on past it.",
     },
   ],
   accuracy: "0.1 %",

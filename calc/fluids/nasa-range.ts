@@ -5,5 +5,5 @@ export const nasaRange: Range = {
   input: "T",
   from: 200,
   to: 1000,
-  says: "The heat capacity of air was not checked at this temperature. Colder, the same formula is carried on; hotter, the second set of coefficients of its source is used.",
+  says: "The heat capacity of air was not checked at a temperature past the bound. Colder, the same formula is carried on; hotter, the second set of coefficients of its source is used.",
 };

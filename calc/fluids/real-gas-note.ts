@@ -18,7 +18,7 @@ export function noteRealGas(state: { readonly p: SI; readonly T: SI }, about: st
   if (p > FOLLOWED_TO) {
     trace.note({
       about,
-      says: "The density is that of an ideal gas. At this pressure the real density may differ by several per cent, and by how much was not checked.",
+      says: "The density is that of an ideal gas. Above the bound the real density may differ by several per cent, and by how much was not checked.",
       limit: { value: FOLLOWED_TO, kind: "pressure" },
     });
     return;

@@ -39,7 +39,7 @@ export const saturationOverIce = property({
       input: "T",
       from: 50,
       to: 273.16,
-      says: "The equation for the vapour pressure over ice does not hold at this temperature.",
+      says: "The equation for the vapour pressure over ice does not hold past the bound.",
     },
   ],
   compute: ({ T }) => overIce(T),

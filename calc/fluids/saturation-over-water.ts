@@ -45,7 +45,7 @@ export const saturationOverWater = property({
       input: "T",
       from: 273.15,
       to: CRITICAL_TEMPERATURE,
-      says: "The equation for the vapour pressure over water holds between the freezing point and the critical point only.",
+      says: "The equation for the vapour pressure over water holds between the freezing point and the critical point only, and this is past the bound.",
     },
   ],
   compute: ({ T }) => {

@@ -25,7 +25,7 @@ export const saturationPressure = property({
       input: "T",
       from: 50,
       to: CRITICAL_TEMPERATURE,
-      says: "The equations for the vapour pressure of water and ice do not hold at this temperature.",
+      says: "The equations for the vapour pressure of water and ice do not hold past the bound.",
     },
   ],
   compute: ({ T }) => (T < constants.T_t.value ? overIce(T) : saturationOverWater.compute({ T })),

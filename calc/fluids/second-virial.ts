@@ -34,7 +34,7 @@ export const secondVirial = property({
       input: "T",
       from: 250,
       to: 500,
-      says: "The real-gas correction was fitted to other temperatures; the same formula is carried on.",
+      says: "The real-gas correction was fitted to temperatures within the bound; the same formula is carried on past it.",
     },
   ],
   accuracy: "0.006 cm³/mol",

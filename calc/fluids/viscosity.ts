@@ -26,7 +26,7 @@ export const viscosity = property({
       input: "T",
       from: 100,
       to: 1000,
-      says: "The viscosity of air was not checked at this temperature.",
+      says: "The viscosity of air was not checked at a temperature past the bound.",
     },
   ],
   accuracy: "1 to 2 %",

@@ -29,10 +29,10 @@ export function accept(field: string, what: string, value: SI | undefined, bound
     throw new DomainError(field, `${what} is too low. It has to be above the bound.`, limit(above));
   }
   if (atLeast !== undefined && value < atLeast) {
-    throw new DomainError(field, `${what} is too low. The bound itself is accepted.`, limit(atLeast));
+    throw new DomainError(field, `${what} is too low. It may be as low as the bound.`, limit(atLeast));
   }
   if (atMost !== undefined && value > atMost) {
-    throw new DomainError(field, `${what} is too high. The bound itself is accepted.`, limit(atMost));
+    throw new DomainError(field, `${what} is too high. It may be as high as the bound.`, limit(atMost));
   }
   if (below !== undefined && value >= below) {
     throw new DomainError(field, `${what} is too high. It has to be below the bound.`, limit(below));

@@ -157,6 +157,74 @@ describe("a warm, wet place", () => {
   });
 });
 
+describe("the words of the working", () => {
+  const moist = { humidity: "relative", varphi_0: 0.6 } as const;
+  const stepsOf = (given: ChargePathGiven) => {
+    const trace = recording();
+    const out = chargePath(given, trace);
+    return { out, steps: trace.steps, notes: trace.notes };
+  };
+
+  it("speak of no cooler where there is none, and compute nothing twice", () => {
+    for (const wanted of ["ratio", "power"] as const) {
+      const { out, steps, notes } = stepsOf({
+        ...hillClimb,
+        ...moist,
+        wanted,
+        r: 1.02,
+        W_e: 150e3,
+        cooler: "none",
+        Delta_p_01: 4e3,
+      });
+      expect(steps.filter(({ where }) => where.includes("cool"))).toEqual([]);
+      expect(notes.filter(({ says }) => says.includes("cool"))).toEqual([]);
+      const flows = steps.filter(({ relation }) => relation === "engine/air-flow");
+      expect(flows.map(({ where }) => where)).toEqual(["engine, manifold"]);
+      const ratios = steps.filter(({ relation }) => relation === "compression/density-ratio");
+      expect(ratios.map(({ where }) => where)).toEqual(["over the compressor"]);
+      expect([out.m_a_uncooled, out.D_rho_uncooled]).toEqual([out.m_a, out.D_rho]);
+    }
+  });
+
+  it("say with a cooler which side of it is meant", () => {
+    const { out, steps } = stepsOf({ ...hillClimb, ...moist });
+    const flows = steps.filter(({ relation }) => relation === "engine/air-flow");
+    expect(flows.map(({ where, value }) => [where, value])).toEqual([
+      ["engine, after the cooler", out.m_a],
+      ["engine, without the cooler", out.m_a_uncooled],
+    ]);
+    expect(out.m_a).toBeGreaterThan(out.m_a_uncooled);
+  });
+});
+
+describe("where nothing happens", () => {
+  const idle: ChargePathGiven = {
+    ...pump,
+    r: 1,
+    Delta_p_01: 1e3,
+    humidity: "relative",
+    varphi_0: 0.5,
+    T_3: pump.T_0,
+  };
+  const heatCapacities = [{ heatCapacity: "real" }, { heatCapacity: "constant", kappa: 1.4 }] as const;
+
+  it.each(heatCapacities)("no heat is taken out, to the last bit: %o", (heatCapacity) => {
+    const coolers = [{}, { cooler: "effectiveness", P: 0.78, T_w_in: idle.T_0 }] as const;
+    for (const cooler of coolers) {
+      const out = chargePath({ ...idle, ...heatCapacity, ...cooler });
+      expect([out.T_2, out.T_3]).toEqual([idle.T_0, idle.T_0]);
+      expect([out.Q, out.Q_s, out.Q_l, out.W_c]).toEqual([0, 0, 0, 0]);
+    }
+  });
+
+  it("air and water of one temperature have no effectiveness", () => {
+    expect(chargePath({ ...idle, T_w_in: idle.T_0 }).P).toBeUndefined();
+    expect(chargePath({ ...idle, T_w_in: idle.T_0 - 1e-10 }).P).toBeUndefined();
+    expect(chargePath({ ...idle, T_w_in: idle.T_0 - 1 }).P).toBe(0);
+    expect(chargePath({ ...pump, T_w_in: pump.T_3 }).P).toBe(1);
+  });
+});
+
 describe("notes", () => {
   const about = (given: ChargePathGiven) => {
     const trace = recording();
@@ -225,6 +293,27 @@ describe("what cannot be", () => {
         expect(chargePath({ ...hillClimb, W_e: inside }).r).toBeCloseTo(W_e < 1e5 ? 1 : 10, 3);
       }
     }
+  });
+
+  it("the ratios named in sentences are those that are accepted", () => {
+    const messageOf = (change: Partial<ChargePathGiven>) => {
+      try {
+        chargePath({ ...hillClimb, ...change });
+        return expect.unreachable();
+      } catch (error) {
+        return error as DomainError;
+      }
+    };
+    const tooMuch = messageOf({ W_e: 2e6 });
+    const highest = Number(/ratio above ([\d.]+)/.exec(tooMuch.message)?.[1]);
+    const lowest = Number(/ratio below ([\d.]+)/.exec(messageOf({ W_e: 10e3 }).message)?.[1]);
+    expect(messageOf({ wanted: "ratio", r: highest + 1e-6 }).limit?.value).toBe(highest);
+    expect(messageOf({ wanted: "ratio", r: lowest - 1e-6 }).limit?.value).toBe(lowest);
+    const most = chargePath({ ...hillClimb, wanted: "ratio", r: highest });
+    expect((most.W_e ?? 0) / (tooMuch.limit?.value ?? 1)).toBeCloseTo(1, 9);
+    const trace = recording();
+    chargePath(hillClimb, trace);
+    expect(trace.notes[0]?.says).toContain(`from ${lowest} to ${highest} `);
   });
 
   it("any input gives finite numbers or a sentence", () => {

@@ -37,6 +37,16 @@ interface Arrow {
   readonly because: string;
 }
 
+const shownByPages = [
+  "calc/",
+  "src/calculators/",
+  "src/widgets/",
+  "src/checks/",
+  "src/integrations/",
+  "src/components/",
+  "npm:astro:content",
+];
+
 const arrows: readonly Arrow[] = [
   { from: "calc/", to: ["calc/"], because: "physics knows neither the site nor a package" },
   {
@@ -63,19 +73,6 @@ const arrows: readonly Arrow[] = [
     because: "widgets know what a calculator is, never one by name, and little may reach the browser",
   },
   {
-    from: "src/job/",
-    to: [
-      "calc/",
-      "src/calculators/engine/",
-      "src/widgets/",
-      "src/job/",
-      "npm:preact",
-      "npm:nanostores",
-      "npm:@nanostores/preact",
-    ],
-    because: "the job stands on widgets and physics",
-  },
-  {
     from: "src/integrations/",
     to: ["calc/", "src/integrations/", "npm:", "node:"],
     because: "build steps read physics only",
@@ -85,6 +82,22 @@ const arrows: readonly Arrow[] = [
     to: ["calc/", "content/checks/", "src/checks/", "npm:astro/zod"],
     because: "checks run physics against data",
   },
+  {
+    from: "src/components/",
+    to: [...shownByPages, "npm:preact", "npm:preact-render-to-string"],
+    because: "a component shows what lies below it, and knows no page that it stands on",
+  },
+  {
+    from: "src/layouts/",
+    to: [...shownByPages, "src/layouts/", "src/styles/", "src/fonts/", "npm:katex"],
+    because: "a layout sets components on a page",
+  },
+  {
+    from: "src/pages/",
+    to: [...shownByPages, "src/layouts/", "content/", "package.json"],
+    because: "a page is the end of all arrows",
+  },
+  { from: "src/new/", to: ["src/new/", "node:"], because: "the scaffold writes files and runs none" },
   { from: "content/", to: ["src/components/"], because: "texts name things by id" },
 ];
 
@@ -101,14 +114,16 @@ const isAllowed = (target: string, { to }: Arrow): boolean =>
   (to.includes("node:") && target.startsWith("npm:node:"));
 
 describe.each(arrows)("$from", (arrow) => {
+  const ruled = sources.filter(({ file }) => arrowOf(file) === arrow);
+
+  test("holds files", () => expect(ruled).not.toEqual([]));
+
   test(`imports only what it may: ${arrow.because}`, () => {
-    const wrong = sources
-      .filter(({ file }) => arrowOf(file) === arrow)
-      .flatMap((source) =>
-        importsOf(source)
-          .filter((target) => !isAllowed(target, arrow))
-          .map((target) => `${source.file} imports ${target}`),
-      );
+    const wrong = ruled.flatMap((source) =>
+      importsOf(source)
+        .filter((target) => !isAllowed(target, arrow))
+        .map((target) => `${source.file} imports ${target}`),
+    );
     expect(wrong).toEqual([]);
   });
 });
@@ -128,6 +143,22 @@ test("the reader of imports sees imports", () => {
     text: 'import type { A } from "./b.ts";\nimport "katex";\nconst c = await import("../../calc/d.ts");\nimport.meta.glob<X>("../calculators/*.ts");\nexport { e } from "mathjs";',
   });
   expect(seen).toEqual(["src/widgets/b.ts", "npm:katex", "calc/d.ts", "src/calculators/*.ts", "npm:mathjs"]);
+});
+
+test("the arrows forbid what they should", () => {
+  const may = (file: string, target: string) => {
+    const arrow = arrowOf(file);
+    return arrow !== undefined && isAllowed(target, arrow);
+  };
+  expect(may("src/components/Foot.astro", "src/widgets/wake.ts")).toBe(true);
+  expect(may("src/components/Foot.astro", "src/layouts/Page.astro")).toBe(false);
+  expect(may("src/components/Foot.astro", "npm:mathjs")).toBe(false);
+  expect(may("src/layouts/Page.astro", "src/pages/index.astro")).toBe(false);
+  expect(may("src/pages/index.astro", "src/new/scaffold.ts")).toBe(false);
+  expect(may("src/checks/check.ts", "src/calculators/engine/link.ts")).toBe(false);
+  expect(may("src/integrations/lean-relations.ts", "src/widgets/slots.ts")).toBe(false);
+  expect(may("src/new/new.ts", "calc/symbols.ts")).toBe(false);
+  expect(may("src/new/new.ts", "npm:node:fs")).toBe(true);
 });
 
 // Units are defined on their own, and conditions that flows are stated at only happen to use the same figures.

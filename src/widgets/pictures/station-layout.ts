@@ -2,8 +2,8 @@ import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { drawable, niceMarks, r1 } from "./numbers.ts";
 import type { Point } from "./path.ts";
 import { edge, type Level, type Reach, samples } from "./ribbon.ts";
-import { parting, together } from "./station-sentence.ts";
-import { textWidth } from "./text.ts";
+import { parting } from "./station-sentence.ts";
+import { textWidth, together } from "./text.ts";
 import type { Station, StationDiagramProps } from "./types.ts";
 
 export interface Size {

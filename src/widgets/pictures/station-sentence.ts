@@ -1,6 +1,5 @@
-import type { Shown, Station, StationDiagramProps } from "./types.ts";
-
-export const together = ({ number, unit }: Shown): string => (unit ? `${number} ${unit}` : number);
+import { asSentence, together } from "./text.ts";
+import type { Station, StationDiagramProps } from "./types.ts";
 
 /** The first station at which the path not taken differs, by index; −1 where it never does. */
 export const parting = ({ stations, ghost }: StationDiagramProps): number =>
@@ -22,8 +21,7 @@ export function describeStations(props: StationDiagramProps): string {
       return a && b ? `Between ${a.number} and ${b.number}: ${label || kind}` : [];
     }),
     ...(last ? [`Dashed, ${ghost?.label}: ${air(last)}`] : []),
-    "",
   ]
-    .join(". ")
-    .trim();
+    .map(asSentence)
+    .join(" ");
 }

@@ -78,13 +78,35 @@ describe("against textbooks", () => {
 });
 
 describe("limits and directions", () => {
-  it("a ratio of 1 changes nothing, and no efficiency comes out of it", () => {
-    for (const heatCapacity of ["real", "constant"] as const) {
-      const out = compressorOutlet({ ...pump, r: 1, heatCapacity });
-      expect(out.T_out).toBeCloseTo(298.15, 8);
-      expect(out.Delta_h).toBeCloseTo(0, 4);
-      expect(out.eta_p).toBeUndefined();
+  const kinds = (["real", "constant"] as const).flatMap((heatCapacity) =>
+    (["isentropic", "polytropic"] as const).map((efficiency) => ({ heatCapacity, efficiency })),
+  );
+  it.each(kinds)("a ratio of 1 changes nothing, to the last bit: %o", (kind) => {
+    const equalPressures = { boost: "pressure", p_out: pump.p_in } as const;
+    const roundedPressures = { boost: "pressure", p_out: pump.p_in * (1 + Number.EPSILON) } as const;
+    for (const boost of [{ r: 1 }, equalPressures, roundedPressures]) {
+      for (const T_in of [273.15, 298.15, 311.7]) {
+        const trace = recording();
+        const out = compressorOutlet({ ...pump, ...kind, ...boost, T_in, w: 0.0123, m_a: 0.15 }, trace);
+        expect([out.T_s, out.T_out, out.T_out_other]).toEqual([T_in, T_in, T_in]);
+        expect([out.Delta_h, out.W_c]).toEqual([0, 0]);
+        expect(trace.notes.map(({ about }) => about)).toEqual(["r"]);
+      }
     }
+  });
+
+  it.each(kinds)("at a ratio of 1 only the efficiency that was given is known: %o", (kind) => {
+    const { eta_s, eta_p } = compressorOutlet({ ...pump, ...kind, r: 1 });
+    expect([eta_s, eta_p]).toEqual(kind.efficiency === "isentropic" ? [0.74, undefined] : [undefined, 0.8]);
+  });
+
+  it.each(kinds)("next to a ratio of 1 the rise is that of the textbook: %o", (kind) => {
+    const { T_in } = pump;
+    const { T_out } = compressorOutlet({ ...pump, ...kind, r: 1 + 1e-7 });
+    const efficiency = kind.efficiency === "isentropic" ? 0.74 : 0.8;
+    // T_in (kappa - 1)/kappa (r - 1)/eta, the first term of the power; 0.4/1.4 is that of air within half a per cent.
+    const rise = ((T_in * (0.4 / 1.4)) / efficiency) * 1e-7;
+    expect(Math.abs((T_out - T_in) / rise - 1)).toBeLessThan(5e-3);
   });
 
   it("polytropic is above isentropic efficiency for compression", () => {

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { expect, test } from "vitest";
-import { onlyWoff2 } from "../../../src/integrations/katex-fonts.ts";
+import { onlyWoff2, shorterFaces } from "../../../src/integrations/katex-fonts.ts";
 
 test.each(["katex.css", "katex.min.css"])("%s keeps its WOFF2 fonts and nothing older", async (name) => {
   const css = await readFile(createRequire(import.meta.url).resolve(`katex/dist/${name}`), "utf8");
@@ -12,4 +12,16 @@ test.each(["katex.css", "katex.min.css"])("%s keeps its WOFF2 fonts and nothing 
   expect(count(kept, /url\([^)]*\.woff2\)/g)).toBe(faces);
   expect(count(kept, /url\(/g)).toBe(faces);
   expect(kept.replaceAll(/@font-face\s*\{[^}]*\}/g, "")).toBe(css.replaceAll(/@font-face\s*\{[^}]*\}/g, ""));
+});
+
+test("the two faces of every page come from the shorter files, the others from the package", async () => {
+  const css = onlyWoff2(
+    await readFile(createRequire(import.meta.url).resolve("katex/dist/katex.css"), "utf8"),
+  );
+  const shorter = shorterFaces(css, "/here");
+  expect(shorter.match(/url\(\/here\/[^)]*\)/g)?.sort()).toEqual([
+    "url(/here/KaTeX_Main-Regular.woff2)",
+    "url(/here/KaTeX_Math-Italic.woff2)",
+  ]);
+  expect(shorter.replaceAll("/here/", "fonts/")).toBe(css);
 });

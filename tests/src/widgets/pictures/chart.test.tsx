@@ -46,8 +46,31 @@ describe("the sentence", () => {
     expect(sentence).toContain("seldom reached in one stage");
   });
   test("says where a curve turns", () => {
-    expect(describeChart(valley)).toContain("131.8 at 1.2, then 131.6 at 1.387, then 143.4 at 2.8.");
+    expect(describeChart(valley)).toContain("131.8 kW at 1.2, then 131.6 kW at 1.387, then 143.4 kW at 2.8.");
     expect(describeChart(valley)).toContain("least work 131.6 at 1.4.");
+  });
+  test("says numbers in the units of the axes", () => {
+    const x = { label: "engine speed", unit: "rpm", from: 1000, to: 3000 };
+    const state = { x: 2000, y: 126.4, xText: "2000", yText: "126.4" };
+    const best = { x: 1400, y: 131.6, label: "least work" };
+    const sentence = describeChart({ ...valley, x, y: { label: "outlet", unit: "°C" }, state, best });
+    expect(sentence).toContain("Here 126.4 °C at 2000 rpm.");
+    expect(sentence).toContain("least work at 1400 rpm.");
+  });
+  test("puts one full stop after each part, whether or not its text brings one", () => {
+    const limit = { x: 3.5, label: "seldom reached.", side: "above" } as const;
+    for (const title of ["Density ratio", "Density ratio.", "How dense is it?"]) {
+      const sentence = describeChart({ ...density, title, limit });
+      expect(sentence).not.toMatch(/[.?]\s*\./);
+      expect(sentence).toMatch(/^(Density ratio\.|How dense is it\?) density ratio, cooler outlet/);
+      expect(sentence).toMatch(/Hatched: seldom reached\.$/);
+    }
+  });
+  test("passes over a gap, and says where the rest begins and ends", () => {
+    const points = curve(1, 4, (x) => (x > 2 && x < 3 ? Number.NaN : 10 * x), 6);
+    expect(describeChart({ ...valley, curves: [{ label: "both", points }] })).toContain(
+      "both: 10 kW at 1, then 40 kW at 4.",
+    );
   });
   test("says so where a curve has no values", () => {
     const empty = [{ label: "not cooled", points: [[1, Number.NaN]] as const }];

@@ -98,6 +98,15 @@ describe("the sentence", () => {
     expect(sentence).toContain("Between 2 and 3: charge cooler.");
     expect(sentence).toContain("Dashed, without a cooler: 126.4 °C, 217.8 kPa, 1.899 kg/m³.");
   });
+  test("puts one full stop after each part, whether or not its text brings one", () => {
+    for (const title of ["One kilogram of air", "One kilogram of air."]) {
+      const parts = pump.parts.map((part) => ({ ...part, label: `${part.label}.` }));
+      const said = describeStations({ ...pump, title, parts });
+      expect(said).not.toMatch(/\.\s*\./);
+      expect(said).toMatch(/^One kilogram of air\. Station 0, /);
+      expect(said).toMatch(/kg\/m³\.$/);
+    }
+  });
   test("is what both drawings tell a screen reader", () => {
     for (const svg of drawings(<StationDiagram {...pump} />)) {
       expect(svg).toContain('role="img"');

@@ -1,0 +1,26 @@
+// Prints speeds and ratios. They belong to the machine that they were measured on, so no test asserts them.
+import { mkdtempSync, rmSync } from "node:fs";
+import { cpus, tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { launchBrowser } from "../site/launch-browser.ts";
+import { serve } from "../site/serve.ts";
+import { benchBuild } from "./build.ts";
+import { benchKeystrokes } from "./keystroke.ts";
+import { benchPhysics } from "./physics.ts";
+
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
+benchPhysics();
+
+const folder = mkdtempSync(join(tmpdir(), "bench-"));
+try {
+  benchBuild(folder);
+  const [site, server] = await Promise.all([serve(folder), launchBrowser()]);
+  const browser = await chromium.connect(server.wsEndpoint());
+  await benchKeystrokes(browser, site.address);
+  await browser.close();
+  await server.close();
+  site.stop();
+} finally {
+  rmSync(folder, { recursive: true });
+}
