@@ -145,7 +145,7 @@ describe("what is impossible is named with the bound", () => {
       { humidity: "relative" },
       "varphi_0",
       "110 %",
-      /110 % cannot be used here.*100 %/,
+      /110 % cannot be used here. Accepted: 0.* to (100 %|1)\./,
     ],
     ["an efficiency above 1", "charge-path", {}, "eta_s", "1.2", /to 1\./],
     ["a pressure ratio below 1", "charge-path", {}, "r", "0.9", /Accepted: 1 to/],
