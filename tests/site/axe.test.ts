@@ -47,5 +47,5 @@ describe.each(pages)("%s", (path) => {
       }
     }
     expect(found.join("\n")).toBe("");
-  });
+  }, 180_000);
 });

@@ -26,7 +26,7 @@ beforeAll(() => {
     "content",
     "public",
     "src",
-    "tests",
+    "tests/contracts",
     "astro.config.mjs",
     "biome.json",
     "package.json",
@@ -38,7 +38,7 @@ beforeAll(() => {
   files = made
     .flatMap(([kind, id]) => run("node", "src/new/new.ts", kind, id).split("\n"))
     .filter((line) => existsSync(join(copy, line)) && line !== "");
-});
+}, 60_000);
 afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 test("one of each, as it is scaffolded, is built into its page", () => {

@@ -68,6 +68,9 @@ const saidBy = (entry: Entry, value: SI, context: UnitContext): string =>
     ? writeQuantity(value, entry.shown, context)
     : `${entry.typed.trim()}${/[\p{L}%°]/u.test(entry.typed) ? "" : `\u00a0${unitOf(entry.unit).label}`}`.trim();
 
+/** A filter and a duct take up to this part of the barometer, which is no reason for a remark: common practice, no source. */
+const inletDepression = 0.95;
+
 /** What a number was turned into, where that is not plain from the field: another unit, or a gauge. */
 function turnedInto(
   field: Field,
@@ -84,6 +87,7 @@ function turnedInto(
   if (reading.value > around.barometer.value) {
     return `On the gauge that is ${write(`${entry.shown}-g`).replace(" gauge", "")}.`;
   }
+  if (reading.value > inletDepression * around.barometer.value) return undefined;
   const barometer = writeQuantity(around.barometer.value, entry.shown, context);
   return `That is below the barometer, ${barometer}. If it was read off a gauge, choose a unit that says gauge.`;
 }
