@@ -3,7 +3,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Surroundings } from "../calculators/engine/entry.ts";
 import type { Success } from "../calculators/engine/evaluate.ts";
-import { readTemplates, showWorking } from "./working.ts";
+import { readTemplates, showWorking, stepCount } from "./working.ts";
 
 /**
  * Keeps the working that the build typeset beside a calculator in step with its numbers.
@@ -32,7 +32,7 @@ export function useWorking(
     };
     show();
     const count = details.querySelector("[data-step-count]");
-    if (count) count.textContent = String(outcome.steps.length);
+    if (count) count.textContent = stepCount(outcome.steps.length);
     const mark = details.querySelector<HTMLElement>("[data-not-current]");
     if (mark) mark.hidden = !isStale;
     details.addEventListener("toggle", show);

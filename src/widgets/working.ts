@@ -6,6 +6,9 @@ import { workingText, workingUnit } from "../../calc/relation/working.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { fillSlots } from "./slots.ts";
 
+/** “1 step”, “30 steps”. */
+export const stepCount = (count: number): string => (count === 1 ? "1 step" : `${count} steps`);
+
 /** The numbers of a step in its relation's working units, by slot; `=` is the result. */
 export function slotValues(relation: AnyRelation, step: Step): Record<string, string> {
   const inputs = relation.inputs as Readonly<Record<string, Quantity>>;

@@ -190,12 +190,17 @@ const withUnits: Representation<Unit | number> = {
 /** An expression gives the result, and both sides of a residual are equal. */
 function expectAgreement(values: readonly number[], result: number): void {
   const [a = Number.NaN, b = result] = values;
-  expect(Math.abs(a - b), `${a} and ${b}`).toBeLessThanOrEqual(1e-9 * Math.max(Math.abs(a), Math.abs(b)));
+  const says =
+    values.length > 1
+      ? `the sides of the residual are ${a} and ${b}`
+      : `the expression gives ${a}, compute gives ${b}`;
+  expect(Math.abs(a - b), says).toBeLessThanOrEqual(1e-9 * Math.max(Math.abs(a), Math.abs(b)));
 }
 
 test("there are relations, and each stands alone in the file that its id names", () => {
   expect(relations.length).toBeGreaterThan(0);
-  expect(found.map(({ relation }) => relation.id)).toEqual(found.map(({ file }) => file));
+  const misnamed = found.filter(({ relation, file }) => relation.id !== file);
+  expect(misnamed.map(({ relation, file }) => `calc/${file}.ts declares the id ${relation.id}`)).toEqual([]);
   expect(new Set(relations.map(({ id }) => id)).size).toBe(relations.length);
 });
 
@@ -231,7 +236,7 @@ describe.each(relations.map((relation) => [relation.id, relation] as const))("%s
       "common practice",
     ];
     for (const source of relation.sources) {
-      expect([...bibliography]).toContain(source.key);
+      expect(bibliography.has(source.key), `calc/sources.bib has no entry "${source.key}"`).toBe(true);
       expect(standings).toContain(source.standing);
       expect(source.where.trim()).not.toBe("");
     }
