@@ -13,14 +13,13 @@ console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 
 benchPhysics();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
+const stops: (() => unknown)[] = [() => rmSync(folder, { recursive: true })];
 try {
   benchBuild(folder);
   const [site, server] = await Promise.all([serve(folder), launchBrowser()]);
+  stops.unshift(site.stop, () => server.close());
   const browser = await chromium.connect(server.wsEndpoint());
   await benchKeystrokes(browser, site.address);
-  await browser.close();
-  await server.close();
-  site.stop();
 } finally {
-  rmSync(folder, { recursive: true });
+  for (const stop of stops) await stop();
 }

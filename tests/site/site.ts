@@ -21,7 +21,7 @@ afterAll(() => browser.close());
 /** A page of a visitor who was never here. Closed after the test. */
 export async function newVisitor(options: BrowserContextOptions = {}): Promise<Page> {
   const context = await browser.newContext({ baseURL: address, ...options });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(20_000);
   return context.newPage();
 }
 
