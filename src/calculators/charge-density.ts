@@ -1,7 +1,8 @@
 import { chargeDensity } from "../../calc/charge-density.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { compressorInputs } from "./parts/compressor.ts";
+import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
+import { coolerInputs } from "./parts/cooler.ts";
 import { isentropicRelations } from "./parts/relations.ts";
 
 export default defineCalculator({
@@ -28,33 +29,10 @@ export default defineCalculator({
       typical: [253.15, 333.15],
       help: "",
     },
-    r: {
-      label: "Pressure ratio",
-      symbol: "r",
-      kind: "ratio",
-      start: 2.2,
-      limits: [1, 10],
-      typical: [1, 4],
-      help: "Absolute over absolute. It is not the boost on the gauge.",
-    },
+    r: { ...pressureRatioField, help: "Absolute over absolute. It is not the boost on the gauge." },
     eta_s: { ...compressorInputs.eta_s, when: {}, label: "Compressor efficiency", help: "" },
-    T_3: {
-      label: "Cooler outlet temperature",
-      symbol: "T_3",
-      kind: "temperature",
-      start: 323.15,
-      limits: [233.15, 573.15],
-      help: "",
-    },
-    Delta_p_23: {
-      label: "Pressure lost in the cooler",
-      symbol: "Delta_p_23",
-      kind: "pressureDifference",
-      start: 6000,
-      limits: [0, 500_000],
-      typical: [0, 12_000],
-      help: "",
-    },
+    T_3: coolerInputs.T_3,
+    Delta_p_23: { ...coolerInputs.Delta_p_23, limits: [0, 500_000] },
   },
   results: {
     D_rho: { label: "Density ratio, with the cooler", symbol: "D_rho", kind: "ratio" },

@@ -2,7 +2,8 @@ import { gaugePressure } from "../../calc/atmosphere/gauge-pressure.ts";
 import { chargePath } from "../../calc/charge-path.ts";
 import { barometerField } from "./engine/barometer.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { compressorInputs } from "./parts/compressor.ts";
+import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
+import { coolerInputs } from "./parts/cooler.ts";
 import { combustionInputs, engineInputs } from "./parts/engine.ts";
 import { humidityInputs } from "./parts/humidity.ts";
 import {
@@ -52,16 +53,7 @@ export default defineCalculator({
       start: "ratio",
       help: "",
     },
-    r: {
-      label: "Pressure ratio",
-      symbol: "r",
-      kind: "ratio",
-      start: 2.2,
-      limits: [1, 10],
-      typical: [1, 4],
-      help: "Outlet over inlet, both absolute. It is not the boost on the gauge.",
-      when: { wanted: ["ratio"] },
-    },
+    r: { ...pressureRatioField, when: { wanted: ["ratio"] } },
     rho_3: {
       label: "Wanted density in the manifold",
       symbol: "rho_3",
@@ -92,15 +84,7 @@ export default defineCalculator({
       start: "temperature",
       help: "",
     },
-    T_3: {
-      label: "Cooler outlet temperature",
-      symbol: "T_3",
-      kind: "temperature",
-      start: 323.15,
-      limits: [233.15, 573.15],
-      help: "",
-      when: { cooler: ["temperature"] },
-    },
+    T_3: { ...coolerInputs.T_3, when: { cooler: ["temperature"] } },
     P: {
       label: "Temperature effectiveness of the cooler",
       symbol: "P",
@@ -121,16 +105,7 @@ export default defineCalculator({
       help: "",
       when: withCooler,
     },
-    Delta_p_23: {
-      label: "Pressure lost in the cooler",
-      symbol: "Delta_p_23",
-      kind: "pressureDifference",
-      start: 6000,
-      limits: [0, 200_000],
-      typical: [0, 12_000],
-      help: "",
-      when: withCooler,
-    },
+    Delta_p_23: { ...coolerInputs.Delta_p_23, when: withCooler },
     ...engineInputs,
     V_d: { ...engineInputs.V_d, heading: "Engine" },
     b: combustionInputs.b,

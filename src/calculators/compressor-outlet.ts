@@ -1,7 +1,7 @@
 import { compressorOutlet } from "../../calc/compression/compressor-outlet.ts";
 import { pressureRatio } from "../../calc/compression/pressure-ratio.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { compressorInputs } from "./parts/compressor.ts";
+import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { compressorRelations } from "./parts/relations.ts";
 
 export default defineCalculator({
@@ -36,16 +36,7 @@ export default defineCalculator({
       start: "ratio",
       help: "",
     },
-    r: {
-      label: "Pressure ratio",
-      symbol: "r",
-      kind: "ratio",
-      start: 2.2,
-      limits: [1, 12],
-      typical: [1, 5],
-      help: "Outlet over inlet, both absolute. It is not the boost on the gauge.",
-      when: { boost: ["ratio"] },
-    },
+    r: { ...pressureRatioField, limits: [1, 12], typical: [1, 5], when: { boost: ["ratio"] } },
     p_out: {
       label: "Outlet pressure",
       symbol: "p_out",

@@ -56,8 +56,7 @@ export function FieldRow({
     : messages.some((m) => m.tone === "outside")
       ? "is-outside"
       : "";
-  const told = [...messages.map((message) => ({ message, key: message.says }))];
-  const hasText = told.length > 0 || help !== "";
+  const hasText = messages.length > 0 || help !== "";
   return (
     <div class={`field ${isExample ? "is-example" : ""} ${tone}`}>
       <label for={id}>
@@ -106,8 +105,8 @@ export function FieldRow({
       </div>
       {hasText && (
         <div class="msg" id={`${id}-msg`}>
-          {told.map(({ message, key }) => (
-            <p key={key}>
+          {messages.map((message) => (
+            <p key={message.says}>
               <Says message={message} />
             </p>
           ))}

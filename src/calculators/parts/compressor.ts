@@ -1,5 +1,16 @@
 import type { Choice, Field } from "../engine/calculator.ts";
 
+/** What the compressor does to the pressure. */
+export const pressureRatioField = {
+  label: "Pressure ratio",
+  symbol: "r",
+  kind: "ratio",
+  start: 2.2,
+  limits: [1, 10],
+  typical: [1, 4],
+  help: "Outlet over inlet, both absolute. It is not the boost on the gauge.",
+} as const satisfies Field;
+
 /** How good the compressor is, and which heat capacity of air its working uses. */
 export const compressorInputs = {
   efficiency: {
