@@ -189,6 +189,23 @@ export const kinds = {
     us: "BTU/(h ft degF)",
     units: ["W/(m K)", "mW/(m K)", "BTU/(h ft degF)"],
   },
+  conductance: {
+    name: "heat conductance",
+    si: "W/K",
+    kilo: "kW/K",
+    metric: "W/K",
+    us: "BTU/(min degF)",
+    units: ["W/K", "kW/K", "BTU/(min degF)", "BTU/(h degF)"],
+  },
+  /** Mass flow times heat capacity. */
+  capacityRate: {
+    name: "heat-capacity rate",
+    si: "W/K",
+    kilo: "kW/K",
+    metric: "W/K",
+    us: "BTU/(min degF)",
+    units: ["W/K", "kW/K", "BTU/(min degF)", "BTU/(h degF)"],
+  },
   molarMass: {
     name: "molar mass",
     si: "kg/mol",

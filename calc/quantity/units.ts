@@ -191,6 +191,11 @@ const others = (
     ["mW/(m K)", "mW/(m·K)", 1e-3, "mw/m/k"],
     ["BTU/(h ft degF)", "BTU/(h·ft·°F)", btu / (hour * ft * rankine), "btu/h/ft/f btu/hrftf"],
 
+    ["W/K", "W/K", 1, "w/c w/degc"],
+    ["kW/K", "kW/K", 1e3, "kw/c kw/degc"],
+    ["BTU/(min degF)", "BTU/(min·°F)", btu / (minute * rankine), "btu/min/f"],
+    ["BTU/(h degF)", "BTU/(h·°F)", btu / (hour * rankine), "btu/h/f btu/hrf"],
+
     ["kg/mol", "kg/mol", 1],
     ["g/mol", "g/mol", 1e-3],
     ["kg/kmol", "kg/kmol", 1e-3],

@@ -58,6 +58,8 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   viscosity: [1e-5, 3e-5],
   conductivity: [0.02, 0.04],
   molarMass: [0.018, 0.03],
+  conductance: [100, 5000],
+  capacityRate: [100, 5000],
 };
 
 // Symbols with a narrower span than their kind: an inlet below an outlet, and what hardly varies.
