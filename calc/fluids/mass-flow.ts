@@ -15,7 +15,7 @@ export const massFlow = explicit({
     rho: { symbol: "rho", kind: "density" },
     V_dot: { symbol: "V_dot", kind: "volumeFlow" },
   },
-  result: { symbol: "m_a", kind: "massFlow" },
+  result: { symbol: "m", kind: "massFlow" },
   expression: "rho * V_dot",
   sources: [
     { key: "moran-shapiro", where: "conservation of mass for a control volume", standing: "from memory" },

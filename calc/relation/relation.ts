@@ -53,10 +53,11 @@ export interface Declared<In extends string> {
  * proves that the two agree.
  *
  * `expression` and `residual` are in mathjs syntax over the names of the inputs, the constants of calc/constants.ts and
- * the `name`s of property relations. A residual also uses `unknown`, which is the result, and is zero at the result.
+ * the `name`s by which other relations may be called. A residual also uses `unknown`, which is the result, and is zero
+ * at the result.
  */
 export type Relation<In extends string = string> =
-  | (Declared<In> & { readonly form: "explicit"; readonly expression: string })
+  | (Declared<In> & { readonly form: "explicit"; readonly expression: string; readonly name?: string })
   | (Declared<In> & { readonly form: "implicit"; readonly residual: string; readonly unknown: string })
   | (Declared<In> & { readonly form: "property"; readonly tex: string; readonly name: string })
   | (Declared<In> & { readonly form: "numerical"; readonly tex: string; readonly method: string });

@@ -1,10 +1,13 @@
-import { readFile } from "node:fs/promises";
+import { readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 
 /** What has no words to find: formulas, drawings, and what a calculator computes. */
 const left = [".katex", "svg", "[data-noindex]", "nav", "select", "output"];
+
+/** What Pagefind writes for its own dialogs and marks, which no page of ours loads. */
+const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
 
 const types: Readonly<Record<string, string>> = {
   js: "text/javascript",
@@ -42,8 +45,10 @@ export function searchIndex(): AstroIntegration {
         if (!index) throw new Error(`The search index failed: ${errors.join(" ")}`);
         const root = fileURLToPath(dir);
         const { page_count } = await index.addDirectory({ path: root });
-        await index.writeFiles({ outputPath: join(root, "pagefind") });
+        const folder = join(root, "pagefind");
+        await index.writeFiles({ outputPath: folder });
         await pagefind.close();
+        for (const file of await readdir(folder)) if (unused.test(file)) await rm(join(folder, file));
         logger.info(`${page_count} pages indexed`);
       },
     },

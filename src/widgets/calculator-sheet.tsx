@@ -137,6 +137,7 @@ export function CalculatorSheet({
                     id={name}
                     choice={input}
                     value={entries.choices[id] ?? input.start}
+                    arrangement={input.drawn?.(entries.choices)}
                     onChoose={(option) => set({ ...entries, choices: { ...entries.choices, [id]: option } })}
                   />
                 </Fragment>

@@ -22,6 +22,8 @@ const parts: Readonly<Record<Draw, () => Promise<{ readonly default: Drawer }>>>
   chart: () => import("./drawn-chart.tsx"),
   stations: () => import("./drawn-stations.tsx"),
   units: () => import("./drawn-units.tsx"),
+  field: () => import("./drawn-field.tsx"),
+  ranking: () => import("./drawn-ranking.tsx"),
 };
 
 /** The drawers at hand: all of them at build, those fetched so far in the browser. */
@@ -32,6 +34,17 @@ export async function fetchDrawer(draw: Draw): Promise<void> {
   drawers[draw] ??= (await parts[draw]()).default;
 }
 
+/** Draws the hoses of an arrangement, with its sentence. */
+export type HoseDrawer = ComponentType<{ arrangement: string }>;
+
+/** At hand as the drawers are. */
+export const hoses: { drawer?: HoseDrawer } = {};
+
+/** Brings it to hand. */
+export async function fetchHoses(): Promise<void> {
+  hoses.drawer ??= (await import("./drawn-hoses.tsx")).default;
+}
+
 /** Brings all of them to hand: before pages are built. */
 export const fetchDrawers = (): Promise<unknown> =>
-  Promise.all((Object.keys(parts) as Draw[]).map(fetchDrawer));
+  Promise.all([...(Object.keys(parts) as Draw[]).map(fetchDrawer), fetchHoses()]);

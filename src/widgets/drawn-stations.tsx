@@ -1,18 +1,8 @@
-import type { SI } from "../../calc/quantity/domain-error.ts";
-import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
-import { fromSI, toSI } from "../../calc/quantity/units.ts";
-import { writeIn } from "../../calc/quantity/write.ts";
 import type { Picture, StationPicture } from "../calculators/engine/calculator.ts";
-import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { tryModel } from "../calculators/engine/evaluate.ts";
 import type { State } from "./drawing.ts";
 import { StationDiagram } from "./pictures/StationDiagram.tsx";
-import { unitLabel } from "./unit-label.ts";
-
-const shower = (kind: Kind, around: Surroundings) => (x: SI) => {
-  const unit = kinds[kind][around.system];
-  return { number: writeIn(x, unit, barometerContext(around)), unit: unitLabel(unit) };
-};
+import { shower, temperatureScale } from "./shower.ts";
 
 /** The path of the air, station by station. */
 export default function DrawnStations(props: { picture: Picture<string, string>; state: State }) {
@@ -30,7 +20,6 @@ export default function DrawnStations(props: { picture: Picture<string, string>;
     }));
   const ghostIsHere = Object.entries(picture.ghost ?? {}).every(([key, option]) => given[key] === option);
   const other = picture.ghost && !ghostIsHere ? tryModel(calculator, given, picture.ghost) : null;
-  const unit = kinds.temperature[around.system];
   return (
     <StationDiagram
       title={picture.title}
@@ -42,11 +31,7 @@ export default function DrawnStations(props: { picture: Picture<string, string>;
         pressure: shower("pressure", around),
         density: shower("density", around),
         humidity: shower("humidityRatio", around),
-        temperatureScale: {
-          unit: unitLabel(unit),
-          shown: (kelvin) => fromSI(kelvin, unit, {}),
-          kelvin: (shown) => toSI(shown, unit, {}),
-        },
+        temperatureScale: temperatureScale(around),
       }}
     />
   );

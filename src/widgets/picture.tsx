@@ -3,6 +3,9 @@ import type { Calculator, Picture } from "../calculators/engine/calculator.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 import { drawers, fetchDrawer, type State } from "./drawing.ts";
 
+/** Pictures that hold their title among words of their own. */
+const saysItself: ReadonlySet<string> = new Set(["units", "field"]);
+
 /** What a calculator's definition asks to be drawn for the choices made, if anything. */
 export function pictureFor(calculator: Calculator, choices: Readonly<Record<string, string>>) {
   return calculator.pictures?.find((picture) => isShown(calculator, picture.when, choices)) ?? null;
@@ -29,7 +32,7 @@ export function DrawnPicture(props: { picture: Picture<string, string>; state: S
       <Drawer picture={picture} state={state} />
       <figcaption>
         {isStale && <b>Not current. </b>}
-        {picture.draw !== "units" && picture.title}
+        {!saysItself.has(picture.draw) && picture.title}
       </figcaption>
     </figure>
   );

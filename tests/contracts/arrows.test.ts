@@ -69,6 +69,7 @@ const arrows: readonly Arrow[] = [
       "npm:preact",
       "npm:nanostores",
       "npm:@nanostores/preact",
+      "npm:d3-contour",
     ],
     because: "widgets know what a calculator is, never one by name, and little may reach the browser",
   },

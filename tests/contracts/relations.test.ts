@@ -12,7 +12,7 @@ import { sidesOf } from "../../src/integrations/typeset/print-expression.ts";
 import { typesetRelation, typesetSymbol, workingConstant } from "../../src/integrations/typeset/relation.ts";
 
 type Values = Readonly<Record<string, number>>;
-type Property = Extract<AnyRelation, { form: "property" }>;
+type Callable = AnyRelation & { readonly name: string };
 
 const modules = import.meta.glob<Record<string, unknown>>("../../calc/**/*.ts", { eager: true });
 
@@ -25,7 +25,7 @@ const found = Object.entries(modules).flatMap(([path, module]) =>
     .map((relation) => ({ file: path.replace("../../calc/", "").replace(/\.ts$/, ""), relation })),
 );
 const relations = found.map(({ relation }) => relation);
-const properties = relations.filter((r): r is Property => r.form === "property");
+const callable = relations.filter((r): r is Callable => "name" in r);
 const withExpression = relations.filter((r) => r.form === "explicit" || r.form === "implicit");
 
 const bibliography = new Set([...bib.matchAll(/^@\w+\s*\{\s*([^,\s]+)\s*,/gm)].map(([, key]) => key));
@@ -62,7 +62,8 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   capacityRate: [100, 5000],
 };
 
-// Symbols with a narrower span than their kind: an inlet below an outlet, and what hardly varies.
+// Symbols with a narrower span than their kind: an inlet below an outlet, water below the air, whole numbers, and what
+// hardly varies.
 const spanOfSymbol: Readonly<Record<string, readonly [SI, SI]>> = {
   T_in: [260, 320],
   T_s: [330, 390],
@@ -77,6 +78,12 @@ const spanOfSymbol: Readonly<Record<string, readonly [SI, SI]>> = {
   f_e: [1, 1.02],
   p_v: [500, 5000],
   p_ws: [500, 5000],
+  T_w_in: [230, 245],
+  T_w_out: [246, 259],
+  NTU: [0.05, 8],
+  R: [0.02, 1.5],
+  N_p: [3, 3],
+  N_r: [3, 3],
 };
 
 /** Numbers in 0..1, the same in every run (a linear congruential generator). */
@@ -140,15 +147,13 @@ function evaluate<T>(
   { constant, write, read }: Representation<T>,
 ): readonly T[] {
   const call =
-    (property: Property) =>
+    (callee: Callable) =>
     (...args: readonly T[]) => {
-      const given = inputsOf(property).map(
-        ([name, { kind }], i) => [name, read(args[i] as T, kind)] as const,
-      );
-      return write(property.compute(Object.fromEntries(given)), property.result.kind);
+      const given = inputsOf(callee).map(([name, { kind }], i) => [name, read(args[i] as T, kind)] as const);
+      return write(callee.compute(Object.fromEntries(given)), callee.result.kind);
     };
   const scope: Record<string, unknown> = {};
-  for (const property of properties) scope[property.name] = call(property);
+  for (const one of callable) scope[one.name] = call(one);
   for (const [name, entry] of Object.entries(constants)) scope[name] = constant(entry);
   for (const [name, { kind }] of inputsOf(relation)) scope[name] = write(x[name] as SI, kind);
   if (relation.form === "implicit") scope[relation.unknown] = write(value, relation.result.kind);
@@ -212,8 +217,8 @@ test("every symbol has one meaning: no two have the same TeX", () => {
   for (const key of Object.keys(symbols)) expect(() => typesetSymbol(key)).not.toThrow();
 });
 
-test("no two properties have the same name", () => {
-  const names = properties.map(({ name }) => name);
+test("no two relations are called by the same name", () => {
+  const names = callable.map(({ name }) => name);
   expect(names.filter((one, i) => names.indexOf(one) !== i)).toEqual([]);
 });
 

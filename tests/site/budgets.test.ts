@@ -1,6 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
-import { fileOf, files, lessonPages, numberPages, pages, read } from "./dist.ts";
+import { fileOf, files, lessonPages, numberPages, pages, read, tablePages } from "./dist.ts";
 import { address, newVisitor, open } from "./site.ts";
 
 const kB = 1000;
@@ -58,7 +58,9 @@ describe.each(lessonPages)("%s", (path) => {
   test("prose and formulas fit the first flight of a connection", () => {
     expect(zipped(withoutWorking(read(fileOf(path)).toString()))).toBeLessThanOrEqual(14.6 * kB);
   });
+});
 
+describe.each([...lessonPages, ...tablePages])("%s", (path) => {
   test("the page with its working stays small", () => {
     expect(zipped(read(fileOf(path)))).toBeLessThanOrEqual(24 * kB);
   });

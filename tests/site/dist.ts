@@ -21,6 +21,7 @@ export const below = (folder: string): readonly string[] =>
 
 export const numberPages = below("/numbers/");
 export const lessonPages = below("/lessons/");
+export const tablePages = below("/tables/");
 
 /** The file behind the address of a page. */
 export const fileOf = (page: string): string => (page.endsWith("/") ? `${page}index.html` : page);

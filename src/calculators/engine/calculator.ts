@@ -33,6 +33,8 @@ export interface Choice {
   readonly help: string;
   readonly when?: When;
   readonly heading?: string;
+  /** The arrangement whose hoses are drawn under it, by its id; with the choices made, this one among them. */
+  readonly drawn?: (choices: Readonly<Record<string, string>>) => string;
 }
 
 export type Input = Field | Choice;
@@ -95,10 +97,44 @@ export interface UnitsPicture {
   readonly title: string;
 }
 
+/** Temperatures inside a core, from the side. Not for shells, which have no field: `when` leaves them out. */
+export interface FieldPicture<I extends string, O extends string> {
+  readonly draw: "field";
+  /** The arrangement's id, by the inputs as the model hears them. */
+  readonly arrangement: (given: Readonly<Record<string, SI | string>>) => string;
+  /** On the air. */
+  readonly NTU: O;
+  readonly R: O;
+  /** Temperatures of entering air and entering water. */
+  readonly hot: I | O;
+  readonly cold: I | O;
+  /** Mean temperatures of leaving air and leaving water, where the model has them: then all numbers agree to the last digit. */
+  readonly airOut?: O;
+  readonly waterOut?: O;
+  readonly title: string;
+}
+
+/** Outcomes of one kind on one axis, the best first, and as a table. Those without a value are left out, and named. */
+export interface RankingPicture<O extends string> {
+  readonly draw: "ranking";
+  readonly rows: readonly {
+    readonly label: string;
+    readonly y: O;
+    /** The arrangement whose hoses the table shows, by its id. */
+    readonly arrangement?: string;
+  }[];
+  /** The highest is the best unless this says otherwise. */
+  readonly best?: "highest" | "lowest";
+  readonly title: string;
+  readonly note?: string;
+}
+
 export type Picture<I extends string, O extends string> = (
   | ChartPicture<I, O>
   | StationPicture<O>
   | UnitsPicture
+  | FieldPicture<I, O>
+  | RankingPicture<O>
 ) & { readonly when?: When };
 
 /** Everything that a calculator is. Fields, messages, working, picture, link and page follow from it. */

@@ -54,6 +54,22 @@ import { saturationPressure } from "../../../calc/fluids/saturation-pressure.ts"
 import { temperatureEntropy } from "../../../calc/fluids/temperature-entropy.ts";
 import { vapourPressure } from "../../../calc/fluids/vapour-pressure.ts";
 import { vapourPressureFromHumidityRatio } from "../../../calc/fluids/vapour-pressure-from-humidity-ratio.ts";
+import { atmosphericWaterConductivity } from "../../../calc/fluids/water/atmospheric-water-conductivity.ts";
+import { atmosphericWaterDensity } from "../../../calc/fluids/water/atmospheric-water-density.ts";
+import { atmosphericWaterEnthalpy } from "../../../calc/fluids/water/atmospheric-water-enthalpy.ts";
+import { atmosphericWaterHeatCapacity } from "../../../calc/fluids/water/atmospheric-water-heat-capacity.ts";
+import { atmosphericWaterViscosity } from "../../../calc/fluids/water/atmospheric-water-viscosity.ts";
+import { boilingMargin } from "../../../calc/fluids/water/boiling-margin.ts";
+import { boilingTemperature } from "../../../calc/fluids/water/boiling-temperature.ts";
+import { compressedWaterConductivity } from "../../../calc/fluids/water/compressed-water-conductivity.ts";
+import { compressedWaterDensity } from "../../../calc/fluids/water/compressed-water-density.ts";
+import { compressedWaterEnthalpy } from "../../../calc/fluids/water/compressed-water-enthalpy.ts";
+import { compressedWaterEntropy } from "../../../calc/fluids/water/compressed-water-entropy.ts";
+import { compressedWaterHeatCapacity } from "../../../calc/fluids/water/compressed-water-heat-capacity.ts";
+import { compressedWaterSpeedOfSound } from "../../../calc/fluids/water/compressed-water-speed-of-sound.ts";
+import { steamEnthalpy } from "../../../calc/fluids/water/steam-enthalpy.ts";
+import { vaporisationHeat } from "../../../calc/fluids/water/vaporisation-heat.ts";
+import { waterViscosity } from "../../../calc/fluids/water/water-viscosity.ts";
 import { wickLatentHeat } from "../../../calc/fluids/wick-latent-heat.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
@@ -142,3 +158,23 @@ export const atmosphereRelations: readonly AnyRelation[] = [
 
 /** The air that a fuel needs, from what it is made of. */
 export const fuelRelations: readonly AnyRelation[] = [oxygenDemand, fuelMolarMass, stoichiometricRatio];
+
+/** The state of liquid water, near atmospheric pressure and under more. */
+export const waterRelations: readonly AnyRelation[] = [
+  atmosphericWaterConductivity,
+  atmosphericWaterDensity,
+  atmosphericWaterEnthalpy,
+  atmosphericWaterHeatCapacity,
+  atmosphericWaterViscosity,
+  boilingMargin,
+  boilingTemperature,
+  compressedWaterConductivity,
+  compressedWaterDensity,
+  compressedWaterEnthalpy,
+  compressedWaterEntropy,
+  compressedWaterHeatCapacity,
+  compressedWaterSpeedOfSound,
+  steamEnthalpy,
+  vaporisationHeat,
+  waterViscosity,
+];

@@ -16,6 +16,23 @@ export function polyline(points: readonly Point[]): string {
     .join("");
 }
 
+/** A line without the points that lie within `tolerance` of the straight piece which then takes their place. */
+export function thin(points: readonly Point[], tolerance: number): readonly Point[] {
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last || points.length < 3) return points;
+  const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
+  const length = Math.hypot(dx, dy);
+  let [most, at] = [tolerance, 0];
+  points.forEach(([x, y], i) => {
+    const [px, py] = [x - first[0], y - first[1]];
+    // A ring ends where it begins: there is no piece, only a point.
+    const away = length > 0 ? Math.abs(px * dy - py * dx) / length : Math.hypot(px, py);
+    if (away > most) [most, at] = [away, i];
+  });
+  if (at === 0) return [first, last];
+  return [...thin(points.slice(0, at + 1), tolerance), ...thin(points.slice(at), tolerance).slice(1)];
+}
+
 /** The pieces of a line that lie inside the frame, cut at its edges. A missing point ends a piece. */
 export function clip(points: readonly (Point | undefined)[], frame: Box): Point[][] {
   const runs: Point[][] = [];

@@ -1,3 +1,4 @@
+import type { Layout } from "../../../calc/exchanger/layout.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 
 /** A number as the visitor reads it: `{ number: "126.4", unit: "°C" }`. */
@@ -107,4 +108,21 @@ export interface Limit {
 export interface UnitScaleProps {
   readonly caption: string;
   readonly rows: readonly { readonly unit: string; readonly number: string }[];
+}
+
+/** Several ways to do one thing, ranked by one quantity, in the unit of the axis. */
+export interface RankingProps {
+  readonly title: string;
+  /** "" for a plain number. */
+  readonly unit: string;
+  /** A value that is not finite is left out, with a sentence. */
+  readonly rows: readonly {
+    readonly label: string;
+    readonly value: number;
+    readonly number: string;
+    /** A row of the table shows its hoses. */
+    readonly layout?: Layout;
+  }[];
+  readonly best?: "highest" | "lowest";
+  readonly note?: string;
 }

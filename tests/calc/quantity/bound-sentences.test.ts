@@ -5,6 +5,7 @@ import { chargeDensity } from "../../../calc/charge-density.ts";
 import { chargePath } from "../../../calc/charge-path.ts";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { airDemand } from "../../../calc/engine/air-demand.ts";
+import { waterState } from "../../../calc/fluids/water/water.ts";
 import { accept } from "../../../calc/quantity/accept.ts";
 import { DomainError, type Limit } from "../../../calc/quantity/domain-error.ts";
 import { recording } from "../../../calc/relation/trace.ts";
@@ -139,6 +140,14 @@ const models = [
       z: number(-1500, 25e3),
       p_0: number(1e3, 130e3),
       p_Q: number(70e3, 130e3),
+    }),
+  },
+  {
+    name: "water",
+    model: waterState,
+    given: fc.record({
+      T: fc.oneof(number(250, 300), number(250, 700)),
+      p: fc.oneof(number(-1, 1000), number(1e3, 1e6), number(1e6, 20e6)),
     }),
   },
   {

@@ -1,0 +1,33 @@
+import { numerical } from "../../relation/relation.ts";
+import { fieldEffectiveness } from "../field/field-effectiveness.ts";
+import { twoPassAccuracy, twoPassEquations, twoPassMethod, twoPassSources } from "../field/two-passes.ts";
+import { layouts } from "../layouts.ts";
+import { onTheAir } from "./on-the-air.ts";
+
+/**
+ * Temperature effectiveness of the air, 0 to 1, in cross-flow: two passes of many channels, one behind the other, with
+ * the air, with every channel in the same place along the air in both. NTU and R are on the air, 0 or more; with NTU
+ * Infinity the limit.
+ *
+ * From the field of both streams. Throws a DomainError where one is negative, or NTU so large that the field cannot be
+ * computed: 2000, divided by R where R is above 1.
+ *
+ * @example parallelCross2RowsIdentical.compute({ NTU: 3, R: 1 }) // 0.4926
+ */
+export const parallelCross2RowsIdentical = numerical({
+  id: "exchanger/effectiveness/parallel-cross-2-rows-identical",
+  title: "Effectiveness of two passes parallel-cross, many channels, channels kept in order",
+  ...onTheAir,
+  tex: twoPassEquations,
+  method: twoPassMethod(
+    "The water enters the pass that the air meets first. Each channel runs back through the other pass in the same place along the air, the first as the first.",
+  ),
+  sources: twoPassSources,
+  accuracy: twoPassAccuracy,
+  // In the limit the first pass leaves each channel as cold as it came or as hot as the air, and the second lets the air
+  // have what the last channels bring.
+  compute: ({ NTU, R }) =>
+    NTU === Number.POSITIVE_INFINITY
+      ? Math.min(1, Math.max(0, 1 / R - 1))
+      : fieldEffectiveness(layouts["parallel-cross-2-rows-identical"], NTU, R),
+});

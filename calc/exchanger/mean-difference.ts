@@ -1,0 +1,43 @@
+import type { SI } from "../quantity/domain-error.ts";
+import type { Trace } from "../relation/trace.ts";
+import { correctionFactor } from "./correction-factor.ts";
+import { logMeanDifference } from "./log-mean-difference.ts";
+import { temperatureGap } from "./temperature-gap.ts";
+
+/** K and a number; missing where one end has no difference left, as in an endlessly large cooler. */
+export interface MeanDifference {
+  readonly Delta_T_lm: SI | undefined;
+  readonly F: SI | undefined;
+}
+
+interface Ends {
+  readonly T_2: SI;
+  readonly T_3: SI;
+  readonly T_w_in: SI;
+  readonly T_w_out: SI;
+  readonly Q: SI;
+  readonly UA: SI;
+}
+
+/** Below this, in K, the logarithm of the ends is noise. */
+const NO_GAP = 1e-6;
+/** Common practice, no source: below it a little more duty needs much more area. */
+const STEEP = 0.75;
+
+/** The logarithmic mean difference as in counterflow, and what the arrangement makes of it. */
+export function meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, Q, UA }: Ends, trace: Trace): MeanDifference {
+  const sign = Math.sign(T_2 - T_w_in);
+  if (sign * (T_2 - T_w_out) < NO_GAP || sign * (T_3 - T_w_in) < NO_GAP)
+    return { Delta_T_lm: undefined, F: undefined };
+  const Delta_T_1 = trace.use(temperatureGap, { T: T_2, T_w: T_w_out }, "air inlet, water outlet");
+  const Delta_T_2 = trace.use(temperatureGap, { T: T_3, T_w: T_w_in }, "air outlet, water inlet");
+  const Delta_T_lm = trace.use(logMeanDifference, { Delta_T_1, Delta_T_2 }, "cooler");
+  const F = trace.use(correctionFactor, { Q, UA, Delta_T_lm }, "cooler");
+  if (F < STEEP)
+    trace.note({
+      about: "F",
+      says: "The arrangement uses little of the temperature difference that is there, less than the bound: a little more duty needs much more area. Common practice, no source.",
+      limit: { value: STEEP, kind: "ratio" },
+    });
+  return { Delta_T_lm, F };
+}

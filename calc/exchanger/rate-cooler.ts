@@ -1,0 +1,91 @@
+import { accept } from "../quantity/accept.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import { type Model, plain, type Trace } from "../relation/trace.ts";
+import { type AirGiven, noteDew } from "./air-side.ts";
+import { arrangementOf } from "./arrangements.ts";
+import { dutyOfRate } from "./duty-of-rate.ts";
+import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
+import { acceptInlets, oneRound, settleOutlets } from "./outlets.ts";
+import { reach } from "./reach.ts";
+import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
+import { transferUnits } from "./transfer-units.ts";
+import { marginToBoiling, type WaterGiven } from "./water-side.ts";
+
+/** The cooler by its arrangement's id and its heat conductance in W/K, and both streams at their inlets. */
+export interface RateCoolerGiven extends AirGiven, WaterGiven {
+  readonly arrangement: string;
+  readonly UA?: SI | undefined;
+}
+
+/**
+ * K, W, W/K. `P_most` is the most that the arrangement reaches at this R, and `UA_most` the conductance at which, where
+ * more makes it worse.
+ */
+export interface RatedCooler extends SmallerStream, MeanDifference {
+  readonly T_3: SI;
+  readonly T_w_out: SI;
+  readonly Q: SI;
+  readonly P: SI;
+  readonly R: SI;
+  readonly NTU: SI;
+  readonly C_a: SI;
+  readonly C_w: SI;
+  readonly P_most: SI;
+  readonly UA_most: SI | undefined;
+  readonly Delta_T_sat: SI | undefined;
+}
+
+/**
+ * What a cooler of known conductance makes of two streams: both outlets, the duty, and the effectiveness in each form.
+ *
+ * Heat capacities are means between inlet and outlet, so they are repeated until the outlets stand still. Water may also
+ * warm the air. Throws a DomainError for what cannot be; notes what leaves a source's range, boils or condenses.
+ *
+ * @example
+ * rateCooler({ arrangement: "counter-cross-2", UA: 560, m_a: 0.35, T_2: 458.15,
+ *   coolant: "water", m_w: 0.9, T_w_in: 295.15 }).T_3 // 331.9 K
+ */
+export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = plain) => {
+  const arrangement = arrangementOf(given.arrangement);
+  const UA = accept("UA", "The heat conductance of the cooler", given.UA, {
+    kind: "conductance",
+    above: 0,
+    atMost: 1e7,
+  });
+  const inlets = acceptInlets(given, trace);
+  const { air, coolant, T_w_in } = inlets;
+
+  const effectiveness = (through: Trace) => (C_a: SI, R: SI) => {
+    const NTU = through.use(transferUnits, { UA, C_a }, "cooler");
+    return through.use(arrangement.effectiveness, { NTU, R }, arrangement.name);
+  };
+  const settled = settleOutlets(inlets, effectiveness(plain));
+  const { T_3, T_w_out, C_a, C_w, R, P } = oneRound(inlets, settled, effectiveness(trace), trace);
+  const NTU = transferUnits.compute({ UA, C_a });
+  const Q = trace.use(dutyOfRate, { C: C_a, T_in: air.T_2, T_out: T_3 }, "cooler");
+
+  const most = reach(arrangement, R);
+  const UA_most = Number.isFinite(most.NTU) ? most.NTU * C_a : undefined;
+  if (UA_most !== undefined && UA > UA_most)
+    trace.note({
+      about: "UA",
+      says: "With these flows this arrangement is past its best: more area makes its effectiveness fall. The best is at the bound.",
+      limit: { value: UA_most, kind: "conductance" },
+    });
+  noteDew(air, T_3, trace);
+  return {
+    T_3,
+    T_w_out,
+    Q,
+    P,
+    R,
+    NTU,
+    C_a,
+    C_w,
+    ...onSmallerStream({ P, R, NTU }, trace),
+    ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, Q, UA }, trace),
+    P_most: most.P,
+    UA_most,
+    Delta_T_sat: marginToBoiling(coolant, T_w_out, trace),
+  };
+};

@@ -1,0 +1,147 @@
+import { constants } from "../constants.ts";
+import { massFlow } from "../fluids/mass-flow.ts";
+import { seawaterDensity } from "../fluids/seawater-density.ts";
+import { seawaterHeatCapacity } from "../fluids/seawater-heat-capacity.ts";
+import { boilingMargin } from "../fluids/water/boiling-margin.ts";
+import { boilingTemperature } from "../fluids/water/boiling-temperature.ts";
+import { waterDensity, waterEnthalpy } from "../fluids/water/water.ts";
+import { accept } from "../quantity/accept.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import type { Trace } from "../relation/trace.ts";
+import { capacityRate } from "./capacity-rate.ts";
+import { meanHeatCapacity } from "./mean-heat-capacity.ts";
+
+/**
+ * What cools: fresh water at `p_w` Pa absolute, seawater of salinity `S` kg/kg, or a liquid whose heat capacity `c` in
+ * J/(kg K) is known. Its flow in kg/s, or in m³/s at the inlet, where a stated liquid has the density `rho_w` kg/m³. K.
+ */
+export interface WaterGiven {
+  readonly coolant: "water" | "seawater" | "stated";
+  readonly flow?: "mass" | "volume" | undefined;
+  readonly m_w?: SI | undefined;
+  readonly V_w?: SI | undefined;
+  readonly T_w_in?: SI | undefined;
+  readonly p_w?: SI | undefined;
+  readonly S?: SI | undefined;
+  readonly c?: SI | undefined;
+  readonly rho_w?: SI | undefined;
+}
+
+export type Coolant =
+  | { readonly kind: "water"; readonly p_w: SI }
+  | { readonly kind: "seawater"; readonly S: SI }
+  | { readonly kind: "stated"; readonly c: SI };
+
+export const WATER_TEMPERATURE = { kind: "temperature", atLeast: 273.15, atMost: 473.15 } as const;
+
+/** Common practice, no source: a circuit at rest, open above the cooler. */
+const USUAL_PRESSURE = 200_000;
+/** A few atmospheres more change the density of seawater by a hundredth of a per cent. */
+const ONE_ATMOSPHERE = constants.p_sl.value;
+
+/** Checks the liquid; throws a DomainError that names p_w, S or c. */
+export function acceptCoolant(given: WaterGiven): Coolant {
+  switch (given.coolant) {
+    case "water":
+      return {
+        kind: "water",
+        p_w: accept("p_w", "The water pressure, absolute,", given.p_w ?? USUAL_PRESSURE, {
+          kind: "pressure",
+          atLeast: 5_000,
+          atMost: 5e6,
+        }),
+      };
+    case "seawater":
+      return {
+        kind: "seawater",
+        S: accept("S", "The salinity", given.S, { kind: "fraction", atLeast: 0, atMost: 0.12 }),
+      };
+    case "stated":
+      return {
+        kind: "stated",
+        c: accept("c", "The heat capacity of the coolant", given.c, {
+          kind: "specificHeat",
+          atLeast: 500,
+          atMost: 10_000,
+        }),
+      };
+  }
+}
+
+export const acceptWaterInlet = (given: WaterGiven): SI =>
+  accept("T_w_in", "The water temperature at the inlet", given.T_w_in, WATER_TEMPERATURE);
+
+/** Water flow in kg/s; throws a DomainError that names m_w, V_w or rho_w. */
+export function flowOf(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI {
+  if (given.flow !== "volume")
+    return accept("m_w", "The water flow", given.m_w, { kind: "massFlow", above: 0, atMost: 10_000 });
+  const V_dot = accept("V_w", "The water flow", given.V_w, { kind: "volumeFlow", above: 0, atMost: 10 });
+  return trace.use(massFlow, { rho: densityAt(given, coolant, T_w_in, trace), V_dot }, "water");
+}
+
+/** Density of the liquid at its inlet, kg/m³; undefined for a stated liquid whose density is not known. */
+export function densityOf(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI | undefined {
+  if (coolant.kind === "stated" && given.rho_w === undefined) return undefined;
+  return densityAt(given, coolant, T_w_in, trace);
+}
+
+function densityAt(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI {
+  switch (coolant.kind) {
+    case "stated":
+      return accept("rho_w", "The density of the liquid", given.rho_w, {
+        kind: "density",
+        atLeast: 100,
+        atMost: 5000,
+      });
+    case "seawater":
+      return trace.use(
+        seawaterDensity,
+        { T: T_w_in, S: coolant.S, p: ONE_ATMOSPHERE },
+        "seawater, at the inlet",
+      );
+    case "water":
+      return waterDensity({ T: T_w_in, p: coolant.p_w }, trace, "water, at the inlet");
+  }
+}
+
+/** Mean heat capacity of the liquid in J/(kg K) between two temperatures that differ. */
+export function meanOfWater(coolant: Coolant, T_w_in: SI, T_w_out: SI, trace: Trace): SI {
+  switch (coolant.kind) {
+    case "stated":
+      return coolant.c;
+    case "seawater":
+      return trace.use(
+        seawaterHeatCapacity,
+        { T: (T_w_in + T_w_out) / 2, S: coolant.S },
+        "seawater, at its mean temperature",
+      );
+    case "water": {
+      const h_in = waterEnthalpy({ T: T_w_in, p: coolant.p_w }, trace, "water, at the inlet");
+      const h_out = waterEnthalpy({ T: T_w_out, p: coolant.p_w }, trace, "water, at the outlet");
+      return trace.use(meanHeatCapacity, { h_in, h_out, T_in: T_w_in, T_out: T_w_out }, "water");
+    }
+  }
+}
+
+/** W/K of a liquid flow, kg/s, between two temperatures. */
+export const rateOfWater = (
+  coolant: Coolant,
+  m_w: SI,
+  span: { readonly T_w_in: SI; readonly T_w_out: SI },
+  trace: Trace,
+): SI =>
+  trace.use(capacityRate, { m: m_w, c_m: meanOfWater(coolant, span.T_w_in, span.T_w_out, trace) }, "water");
+
+/** Kelvin to boiling of fresh water at its outlet, with a note where there are none left. */
+export function marginToBoiling(coolant: Coolant, T_w_out: SI, trace: Trace): SI | undefined {
+  if (coolant.kind !== "water") return undefined;
+  const T_sat = trace.use(boilingTemperature, { p: coolant.p_w }, "water, at the outlet");
+  const margin = trace.use(boilingMargin, { T_sat, T: T_w_out }, "water, at the outlet");
+  if (margin <= 0)
+    trace.note({
+      about: "T_w_out",
+      says: "The water would boil before it leaves. The numbers hold only for water that stays liquid: give it more flow or more pressure. The hot wall boils sooner than the outlet. At this pressure water boils at the bound.",
+      limit: { value: T_sat, kind: "temperature" },
+    });
+  return margin;
+}

@@ -1,0 +1,70 @@
+import { arrangements } from "../../calc/exchanger/arrangements.ts";
+import { compareArrangements } from "../../calc/exchanger/compare-arrangements.ts";
+import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { arrangementFrom, arrangementInputs } from "./parts/exchanger.ts";
+import { effectivenessRelations, smallerStreamRelations } from "./parts/exchanger-relations.ts";
+
+/** A result for each, named by its id, which holds no dots. */
+const each = Object.fromEntries(
+  arrangements.map(({ id, name }) => [
+    `P_${id}`,
+    { label: name, symbol: "P", kind: "fraction", inPicture: true } as const,
+  ]),
+);
+
+export default defineCalculator({
+  id: "arrangements",
+  title: "Arrangements compared",
+  group: "Cooling",
+  asks: "How much does the arrangement matter, at one size and one ratio of the streams?",
+  inputs: {
+    NTU: {
+      label: "Transfer units, on the air",
+      symbol: "NTU",
+      kind: "ratio",
+      start: 3,
+      limits: [0, 50],
+      typical: [0.3, 6],
+      help: "Heat conductance over the heat-capacity rate of the air.",
+    },
+    R: {
+      label: "Air over water",
+      symbol: "R",
+      kind: "ratio",
+      start: 0.5,
+      limits: [0, 20],
+      typical: [0, 2],
+      help: "Heat-capacity rate of the air over that of the water.",
+    },
+    ...arrangementInputs,
+  },
+  results: {
+    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+    P_counterflow: { label: "Counterflow", symbol: "P", kind: "fraction" },
+    P_swapped: { label: "With the hoses swapped", symbol: "P", kind: "fraction" },
+    epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
+    C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
+    NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
+    ...each,
+  },
+  relations: [...effectivenessRelations, ...smallerStreamRelations],
+  model: (given, trace) => {
+    const { all, ...found } = compareArrangements(
+      { ...given, arrangement: arrangementFrom(given) } as unknown as Parameters<
+        typeof compareArrangements
+      >[0],
+      trace,
+    );
+    return {
+      ...found,
+      ...Object.fromEntries(Object.entries(all).map(([id, P]) => [`P_${id}`, P])),
+    } as unknown as ReturnType<Calculator["model"]>;
+  },
+  pictures: [
+    {
+      draw: "ranking",
+      rows: arrangements.map(({ id, name }) => ({ label: name, y: `P_${id}`, arrangement: id })),
+      title: "Effectiveness on the air of every arrangement, the best first.",
+    },
+  ],
+});

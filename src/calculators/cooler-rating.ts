@@ -1,0 +1,95 @@
+import { rateCooler } from "../../calc/exchanger/rate-cooler.ts";
+import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import {
+  arrangementFrom,
+  arrangementInputs,
+  chargeInputs,
+  coolantInputs,
+  fieldCores,
+  waterFlowInputs,
+} from "./parts/exchanger.ts";
+import { boilingRelations, ratingRelations } from "./parts/exchanger-relations.ts";
+
+const withField = { picture: ["inside"] } as const;
+
+export default defineCalculator({
+  id: "cooler-rating",
+  title: "Cooler rating",
+  group: "Cooling",
+  asks: "What does this cooler make of the charge and its water?",
+  inputs: {
+    ...arrangementInputs,
+    UA: {
+      label: "Heat conductance",
+      symbol: "UA",
+      kind: "conductance",
+      start: 560,
+      limits: [1, 1_000_000],
+      typical: [50, 20_000],
+      help: "From readings, a data sheet or drawings, at these flows.",
+    },
+    ...chargeInputs,
+    ...coolantInputs,
+    ...waterFlowInputs,
+    picture: {
+      label: "Picture",
+      options: { inside: "temperatures inside", size: "air outlet against size" },
+      start: "inside",
+      help: "",
+      heading: "Shown",
+    },
+  },
+  results: {
+    T_3: { label: "Air after the cooler", symbol: "T_3", kind: "temperature" },
+    T_w_out: { label: "Water outlet", symbol: "T_w_out", kind: "temperature" },
+    Q: { label: "Duty", symbol: "Q", kind: "heatFlow" },
+    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+    P_most: { label: "Most at this ratio", symbol: "P_most", kind: "fraction" },
+    NTU: { label: "Transfer units, on the air", symbol: "NTU", kind: "ratio" },
+    R: { label: "Air over water", symbol: "R", kind: "ratio" },
+    epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
+    C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
+    NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
+    Delta_T_lm: { label: "Logarithmic mean difference", symbol: "Delta_T_lm", kind: "temperatureDifference" },
+    F: { label: "Its correction", symbol: "F", kind: "ratio" },
+    Delta_T_sat: {
+      label: "Water outlet below boiling",
+      symbol: "Delta_T_sat",
+      kind: "temperatureDifference",
+      when: { coolant: ["water"] },
+    },
+  },
+  relations: [...ratingRelations, ...boilingRelations],
+  model: (given, trace) => {
+    const arrangement = arrangementFrom(given);
+    return rateCooler(
+      { ...given, arrangement } as unknown as Parameters<typeof rateCooler>[0],
+      trace,
+    ) as unknown as ReturnType<Calculator["model"]>;
+  },
+  pictures: [
+    {
+      draw: "field",
+      when: { ...withField, core: fieldCores },
+      arrangement: arrangementFrom,
+      NTU: "NTU",
+      R: "R",
+      hot: "T_2",
+      cold: "T_w_in",
+      title: "Temperatures inside, with the air from left to right.",
+    },
+    {
+      draw: "chart",
+      vary: "UA",
+      span: [10, 2000],
+      x: "UA",
+      y: "T_3",
+      curves: [
+        { label: "this arrangement" },
+        { label: "counterflow", dash: "ideal", with: { core: "counterflow", hoses: "right" } },
+        { label: "hoses swapped", dash: "alternative", with: { hoses: "swapped" } },
+      ],
+      title: "Air after the cooler against the size of the cooler. The ring is the state above.",
+    },
+  ],
+});

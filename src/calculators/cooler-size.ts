@@ -1,0 +1,76 @@
+import { sizeCooler } from "../../calc/exchanger/size-cooler.ts";
+import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import {
+  arrangementFrom,
+  arrangementInputs,
+  chargeInputs,
+  coolantInputs,
+  waterFlowInputs,
+} from "./parts/exchanger.ts";
+import { boilingRelations, sizingRelations } from "./parts/exchanger-relations.ts";
+
+export default defineCalculator({
+  id: "cooler-size",
+  title: "Cooler size",
+  group: "Cooling",
+  asks: "How large must the cooler be for a wanted air temperature, and can it be reached at all?",
+  inputs: {
+    T_3: {
+      label: "Wanted air temperature after the cooler",
+      symbol: "T_3",
+      kind: "temperature",
+      start: 323.15,
+      limits: [223.15, 573.15],
+      help: "",
+    },
+    ...arrangementInputs,
+    ...chargeInputs,
+    ...coolantInputs,
+    ...waterFlowInputs,
+  },
+  results: {
+    UA: { label: "Heat conductance needed", symbol: "UA", kind: "conductance" },
+    NTU: { label: "Transfer units, on the air", symbol: "NTU", kind: "ratio" },
+    T_3_best: { label: "Best that any size reaches", symbol: "T_3", kind: "temperature" },
+    T_w_out: { label: "Water outlet", symbol: "T_w_out", kind: "temperature" },
+    Q: { label: "Duty", symbol: "Q", kind: "heatFlow" },
+    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+    P_most: { label: "Most at this ratio", symbol: "P_most", kind: "fraction" },
+    R: { label: "Air over water", symbol: "R", kind: "ratio" },
+    epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
+    C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
+    NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
+    Delta_T_lm: { label: "Logarithmic mean difference", symbol: "Delta_T_lm", kind: "temperatureDifference" },
+    F: { label: "Its correction", symbol: "F", kind: "ratio" },
+    Delta_T_sat: {
+      label: "Water outlet below boiling",
+      symbol: "Delta_T_sat",
+      kind: "temperatureDifference",
+      when: { coolant: ["water"] },
+    },
+  },
+  relations: [...sizingRelations, ...boilingRelations],
+  model: (given, trace) => {
+    const arrangement = arrangementFrom(given);
+    return sizeCooler(
+      { ...given, arrangement } as unknown as Parameters<typeof sizeCooler>[0],
+      trace,
+    ) as unknown as ReturnType<Calculator["model"]>;
+  },
+  pictures: [
+    {
+      draw: "chart",
+      vary: "T_3",
+      span: [298.15, 373.15],
+      x: "T_3",
+      y: "UA",
+      curves: [
+        { label: "this arrangement" },
+        { label: "counterflow", dash: "ideal", with: { core: "counterflow", hoses: "right" } },
+        { label: "hoses swapped", dash: "alternative", with: { hoses: "swapped" } },
+      ],
+      title:
+        "Heat conductance needed against the air temperature wanted. A curve ends where no size is enough.",
+    },
+  ],
+});

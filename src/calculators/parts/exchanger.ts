@@ -1,0 +1,180 @@
+import { arrangements } from "../../../calc/exchanger/arrangements.ts";
+import type { Choice, Field } from "../engine/calculator.ts";
+
+/** The charge that enters the cooler. */
+export const chargeInputs = {
+  m_a: {
+    label: "Air flow",
+    symbol: "m_a",
+    kind: "massFlow",
+    start: 0.35,
+    limits: [1e-4, 500],
+    typical: [0.01, 10],
+    help: "",
+    heading: "Charge air",
+  },
+  T_2: {
+    label: "Air temperature before the cooler",
+    symbol: "T_2",
+    kind: "temperature",
+    start: 458.15,
+    limits: [223.15, 773.15],
+    typical: [303.15, 523.15],
+    help: "",
+  },
+  moisture: {
+    label: "Humidity of the charge",
+    options: { dry: "leave it out: dry air", ratio: "humidity ratio and pressure" },
+    start: "dry",
+    help: "",
+  },
+  w: {
+    label: "Humidity ratio",
+    symbol: "w",
+    kind: "humidityRatio",
+    start: 0.0125,
+    limits: [0, 0.2],
+    typical: [0, 0.04],
+    help: "As in the ambient air: compression does not change it.",
+    when: { moisture: ["ratio"] },
+  },
+  p_2: {
+    label: "Pressure of the charge",
+    symbol: "p_2",
+    kind: "pressure",
+    start: 260_000,
+    limits: [10_000, 2_000_000],
+    typical: [60_000, 600_000],
+    help: "For its dew point.",
+    when: { moisture: ["ratio"] },
+  },
+} as const satisfies Record<string, Field | Choice>;
+
+const fresh = { coolant: ["water"] } as const;
+const stated = { coolant: ["stated"] } as const;
+
+/** The liquid that cools, without its flow. */
+export const coolantInputs = {
+  coolant: {
+    label: "Coolant",
+    options: { water: "fresh water", seawater: "seawater", stated: "a liquid of known heat capacity" },
+    start: "water",
+    help: "",
+    heading: "Water",
+  },
+  T_w_in: {
+    label: "Water temperature at the inlet",
+    symbol: "T_w_in",
+    kind: "temperature",
+    start: 295.15,
+    limits: [273.15, 443.15],
+    typical: [275.15, 363.15],
+    help: "",
+  },
+  p_w: {
+    label: "Water pressure at the outlet",
+    symbol: "p_w",
+    kind: "pressure",
+    start: 200_000,
+    limits: [20_000, 2_000_000],
+    typical: [101_325, 700_000],
+    help: "Decides when it boils.",
+    when: fresh,
+  },
+  S: {
+    label: "Salinity",
+    symbol: "S",
+    kind: "fraction",
+    start: 0.035,
+    limits: [0, 0.12],
+    typical: [0.005, 0.045],
+    help: "Mass of salt in the mass of seawater.",
+    when: { coolant: ["seawater"] },
+  },
+  c: {
+    label: "Heat capacity of the liquid",
+    symbol: "c_m",
+    kind: "specificHeat",
+    start: 3500,
+    limits: [500, 10_000],
+    typical: [1800, 4300],
+    help: "At its mean temperature.",
+    when: stated,
+  },
+} as const satisfies Record<string, Field | Choice>;
+
+/** How much of it flows. */
+export const waterFlowInputs = {
+  flow: {
+    label: "Water flow given as",
+    options: { mass: "mass flow", volume: "volume flow at the inlet" },
+    start: "mass",
+    help: "",
+  },
+  m_w: {
+    label: "Water flow",
+    symbol: "m_w",
+    kind: "massFlow",
+    start: 0.9,
+    limits: [1e-4, 1000],
+    typical: [0.02, 30],
+    help: "",
+    when: { flow: ["mass"] },
+  },
+  V_w: {
+    label: "Water flow",
+    symbol: "V_dot",
+    kind: "volumeFlow",
+    start: 0.0009,
+    limits: [1e-7, 1],
+    typical: [2e-5, 0.03],
+    help: "",
+    when: { flow: ["volume"] },
+  },
+  rho_w: {
+    label: "Density of the liquid",
+    symbol: "rho",
+    kind: "density",
+    start: 1040,
+    limits: [500, 2000],
+    typical: [700, 1150],
+    help: "At the inlet.",
+    when: { ...stated, flow: ["volume"] },
+  },
+} as const satisfies Record<string, Field | Choice>;
+
+/** What stands in the list: every arrangement but those that another one becomes with its hoses swapped. */
+const swapped = new Set(arrangements.flatMap((one) => one.swapped ?? []));
+const cores = arrangements.filter(({ id }) => !swapped.has(id));
+const turnable = cores.filter((core) => core.swapped !== undefined).map(({ id }) => id);
+
+/** The cores whose inside can be drawn: what the shell mixes has no picture. */
+export const fieldCores = cores.filter(({ layout }) => layout.kind !== "shell").map(({ id }) => id);
+
+/** The arrangement that a core and its hoses make. */
+export function arrangementFrom(choices: Readonly<Record<string, unknown>>): string {
+  const core = cores.find(({ id }) => id === choices.core);
+  return (choices.hoses === "swapped" ? core?.swapped : undefined) ?? String(choices.core);
+}
+
+/** How air and water pass each other. */
+export const arrangementInputs = {
+  core: {
+    label: "Arrangement",
+    options: Object.fromEntries(cores.map(({ id, name }) => [id, name])),
+    start: "counter-cross-2",
+    help: "",
+    heading: "Cooler",
+    drawn: arrangementFrom,
+  },
+  hoses: {
+    label: "Water hoses",
+    options: {
+      right: "in where the air leaves",
+      swapped: "swapped: in where the air enters",
+    },
+    start: "right",
+    help: "",
+    when: { core: turnable },
+  },
+} as const satisfies Record<string, Choice>;

@@ -1,0 +1,82 @@
+import type { Layout } from "../../../calc/exchanger/layout.ts";
+import { layoutHoses, size } from "./hose-layout.ts";
+import type { Tip } from "./hose-parts.ts";
+import { describeHoses } from "./hose-sentence.ts";
+import { dome } from "./hose-shells.ts";
+import { r1 } from "./numbers.ts";
+import { Words } from "./Picture.tsx";
+import { type Point, polyline } from "./path.ts";
+
+export { describeHoses } from "./hose-sentence.ts";
+
+/**
+ * Where the hoses of a cooler go: air from the left, water dotted. A small drawing for lists and choices; its sentence is
+ * read out, or stands beside it where `isSaid`, and is then not read out twice.
+ */
+export function HoseDrawing({ layout, isSaid = false }: { layout: Layout; isSaid?: boolean }) {
+  const { cores, tanks, shells, plates, bounds, water, waterTips, air, stirs, words } = layoutHoses(layout);
+  const says = describeHoses(layout);
+  const drawing = (
+    <div class="picture hoses">
+      <svg
+        viewBox={`0 0 ${size.width} ${size.height}`}
+        width={size.width}
+        height={size.height}
+        font-size={size.font}
+        role="img"
+        aria-label={says}
+        aria-hidden={isSaid}
+      >
+        <path
+          class="body"
+          d={
+            cores.map((core) => `${polyline(core)}z`).join("") +
+            tanks.map(({ x, y, w, h }) => `M${r1(x)} ${r1(y)}h${r1(w)}v${h}h${r1(-w)}z`).join("") +
+            shells
+              .map(
+                ({ x, y, w, h }) =>
+                  `M${r1(x)} ${y + h}v${dome - h}a${r1(w / 2)} ${dome} 0 0 1 ${r1(w)} 0v${h - dome}z`,
+              )
+              .join("")
+          }
+        />
+        <path class="thin" d={plates.map(polyline).join("")} />
+        {bounds.length > 0 && <path class="hidden-edge" d={bounds.map(polyline).join("")} />}
+        <path class="water" d={water.map(polyline).join("")} />
+        <path class="water-tip" d={waterTips.map((tip) => head(tip, 7, 3.5)).join("")} />
+        <path
+          class="outline"
+          d={
+            air.map(([from, [x, y]]) => polyline([from, [x - 6, y]])).join("") +
+            stirs.map(([x, y]) => `M${r1(x + 4)} ${r1(y)}a4 4 0 1 1-4-4`).join("")
+          }
+        />
+        <path
+          class="tip"
+          d={
+            air.map(([, at]) => head({ at, to: [1, 0] }, 9, 3.5)).join("") +
+            stirs.map(([x, y]) => head({ at: [x + 4, y - 4], to: [1, 0] }, 6, 3)).join("")
+          }
+        />
+        {words.map(({ text, x, y, look }) => (
+          <Words look={`second italic ${look}`.trim()} x={x} y={y}>
+            {text}
+          </Words>
+        ))}
+      </svg>
+    </div>
+  );
+  if (!isSaid) return drawing;
+  return (
+    <>
+      {drawing}
+      <p class="msg">{says}</p>
+    </>
+  );
+}
+
+/** A solid arrowhead as a path: so long, and half so wide. */
+export function head({ at: [x, y], to: [dx, dy] }: Tip, long: number, half: number): string {
+  const side = (s: number): Point => [x - long * dx - s * half * dy, y - long * dy + s * half * dx];
+  return `${polyline([[x, y], side(-1), side(1)])}z`;
+}

@@ -1,0 +1,67 @@
+import { drawable, niceMarks, spanOf } from "./numbers.ts";
+import { textWidth, wrap } from "./text.ts";
+import type { RankingProps } from "./types.ts";
+
+export interface Size {
+  readonly wide: boolean;
+  readonly width: number;
+  readonly font: number;
+}
+
+export const wideSize: Size = { wide: true, width: 800, font: 15 };
+export const narrowSize: Size = { wide: false, width: 350, font: 14 };
+
+/** The rows that have a value, the best first; equal ones in the order given. */
+export function ranked({ rows, best = "highest" }: RankingProps) {
+  const sign = best === "highest" ? -1 : 1;
+  return rows.filter(({ value }) => drawable(value)).sort((a, b) => sign * (a.value - b.value));
+}
+
+/** Where the parts of a ranking stand: names, dots on one axis, numbers. */
+export function layoutRanking(props: RankingProps, { wide, width, font }: Size) {
+  const line = font + 3;
+  const rows = ranked(props);
+  const numberWidth = Math.max(0, ...rows.map(({ number }) => textWidth(number, font, true)));
+  const names = rows.map(({ label }) => wrap(label, font, wide ? 0.42 * width : width - 8));
+  const nameWidth = Math.max(0, ...names.flat().map((name) => textWidth(name, font)));
+  const left = wide ? nameWidth + 28 : 8;
+  const right = width - numberWidth - 22;
+
+  const values = rows.map(({ value }) => value);
+  const [low, high] = spanOf(values);
+  const marks = niceMarks(low, high, wide ? 5 : 3);
+  const ends = spanOf([low, high, ...marks.map(({ value }) => value)]);
+  const spare = 0.06 * (ends[1] - ends[0]);
+  const [from, to] = [ends[0] - spare, ends[1] + spare];
+  const across = (value: number) => left + ((right - left) * (value - from)) / (to - from);
+
+  const placed: { y: number; top: number; names: readonly string[] }[] = [];
+  let foot = 6;
+  for (const lines of names) {
+    const h = lines.length * line + (wide ? 12 : 24);
+    placed.push({ top: foot, y: wide ? foot + h / 2 : foot + h - 13, names: lines });
+    foot += h;
+  }
+  return {
+    left,
+    right,
+    foot,
+    line,
+    rows: rows.map(({ value, number }, i) => {
+      const { y = 0, top = 0, names: lines = [] } = placed[i] ?? {};
+      return {
+        x: across(value),
+        y,
+        number,
+        names: lines.map((text, k) => ({
+          text,
+          x: 0,
+          y: wide ? y + font / 3 + (k - (lines.length - 1) / 2) * line : top + (k + 1) * line - 2,
+          w: textWidth(text, font),
+        })),
+      };
+    }),
+    ticks: marks.map(({ value, text }) => ({ x: across(value), text })),
+    height: foot + 10 + line,
+  };
+}

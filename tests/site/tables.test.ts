@@ -1,0 +1,97 @@
+import { describe, expect, test } from "vitest";
+import { fileOf, read, tablePages } from "./dist.ts";
+import { address, newVisitor, notANumber, open } from "./site.ts";
+
+/** Rows of the table in a page as numbers, the first of each row its NTU, with the R of the columns above them. */
+function tableIn(html: string) {
+  const numbersIn = (part: string) =>
+    Array.from(part.matchAll(/<t[hd][^>]*>(-?[\d.]+)<\/t[hd]>/g), ([, text]) => Number(text));
+  const [, head = "", body = ""] = /<thead>([\s\S]*?)<\/thead>\s*<tbody>([\s\S]*?)<\/tbody>/.exec(html) ?? [];
+  return {
+    R: numbersIn(head),
+    rows: Array.from(body.matchAll(/<tr[\s\S]*?<\/tr>/g), ([row]) => numbersIn(row)),
+  };
+}
+
+test("there is a table for many arrangements", () => expect(tablePages.length).toBeGreaterThan(25));
+
+describe.each(tablePages)("%s", (path) => {
+  const html = read(fileOf(path)).toString();
+
+  test("its file holds the numbers of its table, and says what it is", async () => {
+    const [, link = ""] = /<a [^>]*href="([^"]+\.csv)"/.exec(html) ?? [];
+    const answer = await fetch(address + link);
+    expect(answer.status).toBe(200);
+    expect(answer.headers.get("content-type")).toContain("text/csv");
+    const [names = "", ...lines] = (await answer.text()).trimEnd().split("\r\n");
+    const columns = names.split(",");
+    const filed = new Map(lines.map((line) => [Number(line.split(",")[0]), line.split(",").map(Number)]));
+    const { R, rows } = tableIn(html);
+    expect(R.length).toBeGreaterThan(5);
+    expect(rows.length).toBeGreaterThan(10);
+    for (const [NTU = Number.NaN, ...values] of rows) {
+      expect(values).toHaveLength(R.length);
+      values.forEach((value, i) => {
+        const inFile = filed.get(NTU)?.[columns.indexOf(`P(R=${R[i]})`)] ?? Number.NaN;
+        // Each is rounded on its own.
+        expect(Math.abs(inFile - value)).toBeLessThanOrEqual(0.51e-4);
+      });
+    }
+  });
+});
+
+/** The one with the most on it, and a plain one. */
+const some = ["/tables/effectiveness/counterflow/", ...tablePages.filter((path) => /cross-mixed/.test(path))];
+
+describe.each(some)("%s", (path) => {
+  test("is whole without JavaScript", async () => {
+    const page = await newVisitor({ javaScriptEnabled: false });
+    await page.goto(path);
+    const main = page.locator("main");
+    expect(await main.locator("h1").innerText()).not.toBe("");
+    for (const part of [".opening svg", ".eq .katex", ".fig svg", ".lookup", "a[download]"])
+      expect(await main.locator(part).filter({ visible: true }).count(), part).toBeGreaterThan(0);
+    expect(await main.innerText()).not.toMatch(notANumber);
+  });
+
+  test("prints on two sheets, with chart and table whole and no buttons", async () => {
+    // The text of an A4 page at 96 px to the inch.
+    const page = await newVisitor({ viewport: { width: 660, height: 970 } });
+    await open(page, path);
+    const paper = await page.pdf({ preferCSSPageSize: true });
+    const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? [];
+    expect(sheets.length).toBeLessThanOrEqual(2);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".tools").filter({ visible: true }).count()).toBe(0);
+    for (const part of await page.locator(".fig, .lookup").all()) {
+      const box = await part.boundingBox();
+      expect(box?.height).toBeLessThan(970);
+      expect(box?.width).toBeLessThanOrEqual(660);
+      expect(await part.evaluate((element) => getComputedStyle(element).breakInside)).toBe("avoid");
+    }
+  });
+
+  test("keeps the NTU of a row in sight while the table scrolls on a phone", async () => {
+    const page = await newVisitor({ viewport: { width: 390, height: 844 } });
+    await open(page, path);
+    const scroll = page.locator(".scroll:has(.lookup)");
+    expect(await scroll.evaluate((element) => element.scrollWidth > element.clientWidth)).toBe(true);
+    await scroll.evaluate((element) => element.scrollTo({ left: 1000 }));
+    const header = await page.locator(".lookup tbody th").first().boundingBox();
+    expect(header?.x).toBeGreaterThanOrEqual(0);
+    expect(header?.x).toBeLessThan(40);
+  });
+});
+
+test("people find an arrangement by another word for it", async () => {
+  const page = await newVisitor();
+  await open(page, "/tables/");
+  await page.locator(".head [data-find]").click();
+  await page.fill("#finder-query", "countercurrent");
+  const links = page.locator("#finder ol a");
+  await links.first().waitFor();
+  const found = await links.evaluateAll((anchors) =>
+    anchors.map((a) => new URL((a as HTMLAnchorElement).href).pathname),
+  );
+  expect(found).toContain("/tables/effectiveness/counterflow/");
+});
