@@ -176,6 +176,7 @@ export const symbols = {
     "specificHeat",
   ),
   m: entry(String.raw`\dot{m}`, "ṁ", "mass flow of a stream", "massFlow"),
+  p_w: entry(String.raw`p_\mathrm{w}`, "p_w", "pressure of the water, absolute", "pressure"),
   m_w: entry(String.raw`\dot{m}_\mathrm{w}`, "ṁ_w", "water flow", "massFlow"),
   Delta_T_w: entry(
     String.raw`\Delta T_\mathrm{w}`,

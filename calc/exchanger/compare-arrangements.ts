@@ -15,7 +15,7 @@ export interface CompareGiven {
 /** `all` holds P of every arrangement by its id. */
 export interface Compared extends SmallerStream {
   readonly P: SI;
-  readonly P_counterflow: SI;
+  readonly P_best: SI;
   readonly P_swapped: SI | undefined;
   readonly all: Readonly<Record<string, SI>>;
 }
@@ -42,14 +42,14 @@ export const compareArrangements: Model<CompareGiven, Compared> = (given, trace 
     atMost: LARGEST_R,
   });
   const P = trace.use(one.effectiveness, { NTU, R }, one.name);
-  const P_counterflow =
+  const P_best =
     one.effectiveness.id === counterflow.id
       ? P
       : trace.use(counterflow, { NTU, R }, arrangementOf("counterflow").name);
   const other = one.swapped === undefined ? undefined : arrangementOf(one.swapped);
   return {
     P,
-    P_counterflow,
+    P_best,
     P_swapped: other && trace.use(other.effectiveness, { NTU, R }, `hoses swapped: ${other.name}`),
     ...onSmallerStream({ P, R, NTU }, trace),
     all: Object.fromEntries(

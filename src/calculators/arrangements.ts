@@ -1,16 +1,26 @@
 import { arrangements } from "../../calc/exchanger/arrangements.ts";
 import { compareArrangements } from "../../calc/exchanger/compare-arrangements.ts";
-import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { type Calculator, defineCalculator, type Outcome } from "./engine/calculator.ts";
 import { arrangementFrom, arrangementInputs } from "./parts/exchanger.ts";
 import { effectivenessRelations, smallerStreamRelations } from "./parts/exchanger-relations.ts";
 
 /** A result for each, named by its id, which holds no dots. */
-const each = Object.fromEntries(
-  arrangements.map(({ id, name }) => [
-    `P_${id}`,
-    { label: name, symbol: "P", kind: "fraction", inPicture: true } as const,
-  ]),
-);
+const resultOf = (id: string) => `P_${id}`;
+
+const results: Readonly<Record<string, Outcome>> = {
+  P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+  P_best: { label: "Counterflow, the best", symbol: "P", kind: "fraction" },
+  P_swapped: { label: "With the hoses swapped", symbol: "P", kind: "fraction" },
+  epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
+  C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
+  NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
+  ...Object.fromEntries(
+    arrangements.map(({ id, name }) => [
+      resultOf(id),
+      { label: name, symbol: "P", kind: "fraction", inPicture: true },
+    ]),
+  ),
+};
 
 export default defineCalculator({
   id: "arrangements",
@@ -38,15 +48,7 @@ export default defineCalculator({
     },
     ...arrangementInputs,
   },
-  results: {
-    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
-    P_counterflow: { label: "Counterflow", symbol: "P", kind: "fraction" },
-    P_swapped: { label: "With the hoses swapped", symbol: "P", kind: "fraction" },
-    epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
-    C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
-    NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
-    ...each,
-  },
+  results,
   relations: [...effectivenessRelations, ...smallerStreamRelations],
   model: (given, trace) => {
     const { all, ...found } = compareArrangements(
@@ -57,13 +59,13 @@ export default defineCalculator({
     );
     return {
       ...found,
-      ...Object.fromEntries(Object.entries(all).map(([id, P]) => [`P_${id}`, P])),
+      ...Object.fromEntries(Object.entries(all).map(([id, P]) => [resultOf(id), P])),
     } as unknown as ReturnType<Calculator["model"]>;
   },
   pictures: [
     {
       draw: "ranking",
-      rows: arrangements.map(({ id, name }) => ({ label: name, y: `P_${id}`, arrangement: id })),
+      rows: arrangements.map(({ id, name }) => ({ label: name, y: resultOf(id), arrangement: id })),
       title: "Effectiveness on the air of every arrangement, the best first.",
     },
   ],

@@ -1,3 +1,4 @@
+import type { Arrangement } from "../../../calc/exchanger/arrangement.ts";
 import { arrangements } from "../../../calc/exchanger/arrangements.ts";
 import type { Choice, Field } from "../engine/calculator.ts";
 
@@ -143,9 +144,11 @@ export const waterFlowInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
-/** What stands in the list: every arrangement but those that another one becomes with its hoses swapped. */
-const swapped = new Set(arrangements.flatMap((one) => one.swapped ?? []));
-const cores = arrangements.filter(({ id }) => !swapped.has(id));
+/** With the water the wrong way round: what another arrangement becomes when its hoses are swapped. */
+const isWrongWay = ({ layout }: Arrangement) =>
+  layout.kind === "along" ? layout.water === "with" : layout.kind === "across" && layout.order === "parallel";
+
+const cores = arrangements.filter((one) => !isWrongWay(one));
 const turnable = cores.filter((core) => core.swapped !== undefined).map(({ id }) => id);
 
 /** The cores whose inside can be drawn: what the shell mixes has no picture. */

@@ -9,15 +9,20 @@ import { type Point, polyline } from "./path.ts";
 
 export { describeHoses } from "./hose-sentence.ts";
 
-/**
- * Where the hoses of a cooler go: air from the left, water dotted. A small drawing for lists and choices; its sentence is
- * read out, or stands beside it where `isSaid`, and is then not read out twice.
- */
-export function HoseDrawing({ layout, isSaid = false }: { layout: Layout; isSaid?: boolean }) {
+interface HoseProps {
+  readonly layout: Layout;
+  /** Its sentence stands beside it, and is then not read out twice. */
+  readonly isSaid?: boolean;
+  /** Smaller and without words, for a table whose caption says which line is which. */
+  readonly isBare?: boolean;
+}
+
+/** Where the hoses of a cooler go: air from the left, water dotted. A small drawing for lists, tables and choices. */
+export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProps) {
   const { cores, tanks, shells, plates, bounds, water, waterTips, air, stirs, words } = layoutHoses(layout);
   const says = describeHoses(layout);
   const drawing = (
-    <div class="picture hoses">
+    <div class={isBare ? "picture hoses bare" : "picture hoses"}>
       <svg
         viewBox={`0 0 ${size.width} ${size.height}`}
         width={size.width}
@@ -58,7 +63,7 @@ export function HoseDrawing({ layout, isSaid = false }: { layout: Layout; isSaid
             stirs.map(([x, y]) => head({ at: [x + 4, y - 4], to: [1, 0] }, 6, 3)).join("")
           }
         />
-        {words.map(({ text, x, y, look }) => (
+        {(isBare ? [] : words).map(({ text, x, y, look }) => (
           <Words look={`second italic ${look}`.trim()} x={x} y={y}>
             {text}
           </Words>

@@ -19,13 +19,17 @@ export function Ranking(props: RankingProps) {
             draw={(size) => draw(props, size)}
           />
           <table class="data ranking">
-            <caption>The same as a table</caption>
+            <caption>
+              The same as a table
+              {rows.some(({ layout }) => layout) &&
+                ", with the hoses: air comes from the left, water is dotted"}
+            </caption>
             <tbody>
               {rows.map(({ label, number, layout }) => (
                 <tr key={label}>
                   <th scope="row">
                     {label}
-                    {layout && <HoseDrawing layout={layout} />}
+                    {layout && <HoseDrawing layout={layout} isBare />}
                   </th>
                   <td>{together({ number, unit: props.unit })}</td>
                 </tr>
@@ -57,7 +61,7 @@ function draw(props: RankingProps, size: Size) {
       {rows.map(({ x, y, number, names }) => (
         <>
           {names.map((name) => (
-            <Words look="" x={name.x} y={name.y}>
+            <Words look="halo" x={name.x} y={name.y}>
               {name.text}
             </Words>
           ))}

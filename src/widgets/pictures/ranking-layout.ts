@@ -22,7 +22,7 @@ export function layoutRanking(props: RankingProps, { wide, width, font }: Size) 
   const line = font + 3;
   const rows = ranked(props);
   const numberWidth = Math.max(0, ...rows.map(({ number }) => textWidth(number, font, true)));
-  const names = rows.map(({ label }) => wrap(label, font, wide ? 0.42 * width : width - 8));
+  const names = rows.map(({ label }) => wrap(label, font, wide ? 0.5 * width : width - 8));
   const nameWidth = Math.max(0, ...names.flat().map((name) => textWidth(name, font)));
   const left = wide ? nameWidth + 28 : 8;
   const right = width - numberWidth - 22;
