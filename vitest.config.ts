@@ -11,6 +11,8 @@ export default defineConfig({
           name: "unit",
           environment: "node",
           include: ["tests/{calc,src,contracts}/**/*.test.{ts,tsx}"],
+          // Only what hangs is stopped: a property test takes as long as the machine is busy.
+          testTimeout: 60_000,
         },
       },
       {

@@ -292,7 +292,7 @@ const byId = new Map(arrangements.map((one) => [one.id, one]));
  * The arrangement with this id. Throws a DomainError naming the field `arrangement` where there is none: ids also come from
  * links.
  *
- * @example arrangementOf("counter-cross-2").name // "Counter-cross-flow, two passes, one channel each"
+ * @example arrangementOf("counter-cross-2").effectiveness.compute({ NTU: 2, R: 0.5 }) // 0.7523
  */
 export function arrangementOf(id: string): Arrangement {
   const found = byId.get(id);

@@ -7,7 +7,7 @@ import { counterflowTransferUnits } from "./counterflow-transfer-units.ts";
  *
  * Throws a DomainError naming P where it is out of reach of every arrangement.
  *
- * @example correctionFromTransferUnits.compute({ P: 0.752307, R: 0.5, NTU: 2 }) // 0.9230
+ * @example correctionFromTransferUnits.compute({ P: 0.752307, R: 0.5, NTU: 2 }) // 0.9237
  */
 export const correctionFromTransferUnits = explicit({
   id: "exchanger/correction-from-transfer-units",

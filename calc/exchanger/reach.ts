@@ -19,7 +19,7 @@ const LARGE = 64;
  * Of an arrangement that peaks, the peak; of every other, and where the limit for an endlessly large cooler is higher
  * still, that limit.
  *
- * @example reach(arrangementOf("parallel-cross-2"), 0.5) // { P: 0.661, NTU: 3.14 }
+ * @example reach(arrangementOf("parallel-cross-2"), 0.5).NTU // 3.14
  */
 export function reach({ effectiveness, peaks }: Arrangement, R: SI): Reach {
   const at = (NTU: SI) => effectiveness.compute({ NTU, R });

@@ -7,7 +7,7 @@ import { shellTransferUnits } from "./shell-transfer-units.ts";
  *
  * Throws a DomainError naming P where such a shell does not reach it.
  *
- * @example shellCorrectionFactor.compute({ P: 0.7, R: 0.28571 }) // 0.9438
+ * @example shellCorrectionFactor.compute({ P: 0.6087, R: 0.28571 }) // 0.9438
  */
 export const shellCorrectionFactor = explicit({
   id: "exchanger/shell-correction-factor",

@@ -3,7 +3,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Surroundings } from "../calculators/engine/entry.ts";
 import type { Success } from "../calculators/engine/evaluate.ts";
-import { readTemplates, showWorking, stepCount } from "./working.ts";
+import { fetchTemplates, readTemplates, showWorking, stepCount } from "./working.ts";
 
 /**
  * Keeps the working that the build typeset beside a calculator in step with its numbers.
@@ -25,17 +25,25 @@ export function useWorking(
       ?.querySelector<HTMLDetailsElement>("details.work");
     const list = details?.querySelector("ol");
     if (!details || !list || !outcome) return;
-    const show = () => {
+    const { steps } = outcome;
+    let isOver = false;
+    const show = async () => {
       if (!details.open) return;
       templates.current ??= readTemplates(details);
-      showWorking(list, templates.current, outcome.steps, calculator.relations, around);
+      const known = templates.current;
+      // Without a wait where nothing has to be fetched, so that formulas change in the same frame as the results.
+      if (steps.some((step) => !known.has(step.relation))) await fetchTemplates(known, steps);
+      if (!isOver) showWorking(list, known, steps, calculator.relations, around);
     };
     show();
     const count = details.querySelector("[data-step-count]");
-    if (count) count.textContent = stepCount(outcome.steps.length);
+    if (count) count.textContent = stepCount(steps.length);
     const mark = details.querySelector<HTMLElement>("[data-not-current]");
     if (mark) mark.hidden = !isStale;
     details.addEventListener("toggle", show);
-    return () => details.removeEventListener("toggle", show);
+    return () => {
+      isOver = true;
+      details.removeEventListener("toggle", show);
+    };
   }, [root, calculator, outcome, isStale, around]);
 }

@@ -46,7 +46,7 @@ function fill(item: Element, step: Step, relation: AnyRelation, around: Surround
  */
 export function showWorking(
   list: Element,
-  templates: Map<string, Element>,
+  templates: ReadonlyMap<string, Element>,
   steps: readonly Step[],
   relations: readonly AnyRelation[],
   around: Surroundings,
@@ -58,10 +58,7 @@ export function showWorking(
     standing.every((item, i) => item.getAttribute("data-relation") === steps[i]?.relation);
   if (!isSameShape) {
     list.replaceChildren(
-      ...steps.flatMap((step) => {
-        const template = templates.get(step.relation);
-        return template ? [template.cloneNode(true)] : [];
-      }),
+      ...steps.map((step) => templates.get(step.relation)?.cloneNode(true) ?? withoutFormula()),
     );
   }
   for (const [i, step] of steps.entries()) {
@@ -71,14 +68,34 @@ export function showWorking(
   }
 }
 
-/** The templates that the build left under a calculator: those in use as steps, and the others in a <template>. */
-export function readTemplates(details: Element): Map<string, Element> {
-  const spare = details.querySelector("template")?.content.querySelectorAll("[data-relation]") ?? [];
-  const used = details.querySelectorAll("ol > [data-relation]");
-  return new Map(
-    [...spare, ...used].map((item) => [
+/** A step whose formula could not be fetched still says where it stands and what comes out. */
+function withoutFormula(): Element {
+  const item = document.createElement("li");
+  item.className = "step";
+  item.innerHTML =
+    '<p class="at"></p><p>The formula of this step could not be fetched. Its result is <span data-slot="="></span> <span class="also"></span></p>';
+  return item;
+}
+
+/** The templates that the build left under a calculator: its steps at the example values. */
+export const readTemplates = (details: Element): Map<string, Element> =>
+  new Map(
+    Array.from(details.querySelectorAll("ol > [data-relation]"), (item) => [
       item.getAttribute("data-relation") ?? "",
       item.cloneNode(true) as Element,
     ]),
+  );
+
+/** Fetches the templates that these steps need and the page lacks; one that does not come is left out. */
+export async function fetchTemplates(templates: Map<string, Element>, steps: readonly Step[]): Promise<void> {
+  const missing = new Set(steps.map((step) => step.relation).filter((id) => !templates.has(id)));
+  await Promise.all(
+    [...missing].map(async (id) => {
+      const answer = await fetch(`/working/${id}/`).catch(() => null);
+      if (!answer?.ok) return;
+      const fragment = new DOMParser().parseFromString(await answer.text(), "text/html");
+      const item = fragment.querySelector("[data-relation]");
+      if (item) templates.set(id, item);
+    }),
   );
 }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import renderToString from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
+import { layouts } from "../../calc/exchanger/layouts.ts";
 import { kinds } from "../../calc/quantity/kinds.ts";
 import { symbols } from "../../calc/symbols.ts";
 import { exampleEntry as exampleOfBarometer } from "../../src/calculators/engine/barometer.ts";
@@ -10,6 +11,8 @@ import { type Evaluation, evaluate, tryModel } from "../../src/calculators/engin
 import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
 import { isShown } from "../../src/calculators/engine/shown.ts";
 import { CalculatorSheet } from "../../src/widgets/calculator-sheet.tsx";
+import { fetchDrawers } from "../../src/widgets/drawing.ts";
+import { DrawnPicture, pictureFor } from "../../src/widgets/picture.tsx";
 import {
   anyText,
   around,
@@ -24,6 +27,8 @@ import {
   waysOf,
   wayToShow,
 } from "./every-calculator.ts";
+
+await fetchDrawers();
 
 const notANumber = /\b(NaN|Infinity|undefined|null)\b|∞/;
 
@@ -131,6 +136,26 @@ describe.each(calculators)("$file", ({ file, calculator }) => {
     }
     expect(html.replace(/<[^>]*>/g, " ")).not.toMatch(notANumber);
     expect(html).not.toMatch(/="[^"]*(NaN|Infinity|undefined)[^"]*"/);
+  });
+
+  test("draws its picture for every choice, with nothing in it that is no number", () => {
+    for (const choices of ways) {
+      const { outcome, given } = evaluate(calculator, startWith(calculator, choices), metric);
+      const picture = outcome && pictureFor(calculator, choices);
+      if (!picture) continue;
+      const state = { calculator, given, values: outcome.values, around: metric };
+      const html = renderToString(<DrawnPicture picture={picture} state={state} isStale={false} />);
+      expect(html, JSON.stringify(choices)).toMatch(/<svg|<table/);
+      expect(html.replace(/<[^>]*>/g, " ")).not.toMatch(notANumber);
+      expect(html).not.toMatch(/="[^"]*(NaN|Infinity|undefined)[^"]*"/);
+    }
+  });
+
+  test("the hoses drawn under a choice are those of an arrangement", () => {
+    for (const input of Object.values(calculator.inputs)) {
+      if (!isChoice(input) || !input.drawn) continue;
+      for (const choices of ways) expect(Object.keys(layouts)).toContain(input.drawn(choices));
+    }
   });
 
   test("every relation that a branch uses is declared, and every declared one is used", () => {

@@ -11,9 +11,9 @@ export const files: readonly string[] = readdirSync(dist, { recursive: true, wit
 
 export const read = (file: string): Buffer => readFileSync(join(dist, file));
 
-/** The addresses of all pages. */
+/** The addresses of all pages; what lies in /working/ is fetched into pages, and is none. */
 export const pages: readonly string[] = files
-  .filter((file) => file.endsWith(".html") && !file.startsWith("/pagefind/"))
+  .filter((file) => file.endsWith(".html") && !/^\/(?:pagefind|working)\//.test(file))
   .map((file) => file.replace(/index\.html$/, ""));
 
 export const below = (folder: string): readonly string[] =>

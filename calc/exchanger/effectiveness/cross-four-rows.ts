@@ -6,7 +6,7 @@ import { onTheAir } from "./on-the-air.ts";
  * Temperature effectiveness (0 to 1) of four tube rows one behind the other, whose water enters and leaves side by side;
  * NTU and R on the air.
  *
- * @example crossFourRows.compute({ NTU: 2, R: 0.5 }) // 0.7304
+ * @example crossFourRows.compute({ NTU: 2, R: 0.5 }) // 0.7305
  */
 export const crossFourRows = explicit({
   id: "exchanger/effectiveness/cross-four-rows",

@@ -30,7 +30,7 @@ export function rowsEffectiveness(NTU: number, R: number, rows: number): number 
  * Temperature effectiveness (0 to 1) of N_r tube rows one behind the other, whose water enters and leaves side by side:
  * air unmixed, the water of each row mixed. NTU and R on the air; N_r a whole number, otherwise a DomainError.
  *
- * @example crossRows.compute({ NTU: 2, R: 0.5, N_r: 3 }) // 0.7288
+ * @example crossRows.compute({ NTU: 2, R: 0.5, N_r: 3 }) // 0.7290
  */
 export const crossRows = property({
   id: "exchanger/effectiveness/cross-rows",

@@ -6,7 +6,7 @@ import { onTheAir } from "./on-the-air.ts";
  * Temperature effectiveness (0 to 1) of three tube rows one behind the other, whose water enters and leaves side by side;
  * NTU and R on the air.
  *
- * @example crossThreeRows.compute({ NTU: 2, R: 0.5 }) // 0.7288
+ * @example crossThreeRows.compute({ NTU: 2, R: 0.5 }) // 0.7290
  */
 export const crossThreeRows = explicit({
   id: "exchanger/effectiveness/cross-three-rows",

@@ -6,7 +6,7 @@ import { onTheAir } from "./on-the-air.ts";
  * Temperature effectiveness (0 to 1) of two tube rows one behind the other, whose water enters and leaves side by side;
  * NTU and R on the air.
  *
- * @example crossTwoRows.compute({ NTU: 2, R: 0.5 }) // 0.7235
+ * @example crossTwoRows.compute({ NTU: 2, R: 0.5 }) // 0.7247
  */
 export const crossTwoRows = explicit({
   id: "exchanger/effectiveness/cross-two-rows",

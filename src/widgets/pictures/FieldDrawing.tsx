@@ -125,7 +125,7 @@ function Profile({ frame, ticks, lines, mean, labels, font }: ProfileProps) {
       {lines.map((line) => (
         <path class="curve solid" d={polyline(line)} />
       ))}
-      <Words look="middle" x={mean.x} y={frame.y - 5}>
+      <Words look="middle" x={mean.textX} y={frame.y - 5}>
         {mean.text}
       </Words>
       {labels.map(({ at, text, x, y, look }) => (

@@ -76,11 +76,14 @@ function draw(props: RankingProps, size: Size) {
         </>
       ))}
       <path class="axis" d={`M${r1(left)} ${foot}H${r1(right)}`} />
-      {ticks.map(({ x, text }) => (
-        <Words look="second middle" x={x} y={foot + font + 4}>
-          {text}
-        </Words>
-      ))}
+      {ticks.map(
+        ({ x, text, shown }) =>
+          shown && (
+            <Words look="second middle" x={x} y={foot + font + 4}>
+              {text}
+            </Words>
+          ),
+      )}
       <Words look="second end" x={width} y={foot + font + 4}>
         {props.unit}
       </Words>

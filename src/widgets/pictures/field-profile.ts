@@ -51,14 +51,15 @@ export function layoutProfile({ marks, show, scale, heightAt }: ProfileProps, fr
       look: isBeside === isLeft ? "end" : "",
     };
   };
+  const mean = `mean ${show(airOut).number}`;
+  const held = (x: number, half: number) => Math.max(frame.x + half, Math.min(frame.x + frame.w - half, x));
   return {
     frame,
-    ticks: niceMarks(scale.shown(from), scale.shown(to), 3).map(({ value, text }) => ({
-      text,
-      x: across(scale.kelvin(value)),
-    })),
+    ticks: niceMarks(scale.shown(from), scale.shown(to), 3)
+      .map(({ value, text }) => ({ text, x: across(scale.kelvin(value)) }))
+      .filter(({ text, x }) => x === held(x, textWidth(text, font) / 2)),
     lines: parts.map((part) => part.map(({ T, y }): Point => [across(T), heightAt(y)])),
-    mean: { x: across(airOut), text: `mean ${show(airOut).number}` },
+    mean: { x: across(airOut), text: mean, textX: held(across(airOut), textWidth(mean, font) / 2) },
     labels: isEven ? [] : [label("hottest", hottest), label("coolest", coolest)],
   };
 }

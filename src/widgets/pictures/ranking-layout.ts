@@ -20,6 +20,7 @@ export function ranked({ rows, best = "highest" }: RankingProps) {
 /** Where the parts of a ranking stand: names, dots on one axis, numbers. */
 export function layoutRanking(props: RankingProps, { wide, width, font }: Size) {
   const line = font + 3;
+  const { unit } = props;
   const rows = ranked(props);
   const numberWidth = Math.max(0, ...rows.map(({ number }) => textWidth(number, font, true)));
   const names = rows.map(({ label }) => wrap(label, font, wide ? 0.5 * width : width - 8));
@@ -42,6 +43,10 @@ export function layoutRanking(props: RankingProps, { wide, width, font }: Size) 
     placed.push({ top: foot, y: wide ? foot + h / 2 : foot + h - 13, names: lines });
     foot += h;
   }
+  const ticks = marks.map(({ value, text }) => ({ x: across(value), text, w: textWidth(text, font) }));
+  const pitch = (ticks[1]?.x ?? width) - (ticks[0]?.x ?? 0);
+  const every = Math.ceil((Math.max(0, ...ticks.map(({ w }) => w)) + 8) / pitch);
+  const unitFrom = width - textWidth(unit, font) - 8;
   return {
     left,
     right,
@@ -61,7 +66,10 @@ export function layoutRanking(props: RankingProps, { wide, width, font }: Size) 
         })),
       };
     }),
-    ticks: marks.map(({ value, text }) => ({ x: across(value), text })),
+    ticks: ticks.map((tick, i) => ({
+      ...tick,
+      shown: i % every === 0 && tick.x > tick.w / 2 && tick.x + tick.w / 2 < unitFrom,
+    })),
     height: foot + 10 + line,
   };
 }

@@ -16,22 +16,25 @@ const isSame = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]) < 0.
 
 /** Whether a point lies on a piece of a line. */
 const isOn = ([x, y]: Point, a: Point, b: Point) =>
-  Math.abs(Math.hypot(x - a[0], y - a[1]) + Math.hypot(x - b[0], y - b[1]) - Math.hypot(a[0] - b[0], a[1] - b[1])) <
-  0.01;
+  Math.abs(
+    Math.hypot(x - a[0], y - a[1]) + Math.hypot(x - b[0], y - b[1]) - Math.hypot(a[0] - b[0], a[1] - b[1]),
+  ) < 0.01;
 
-/** The lines of water that hang together with a point. */
+const piecesOf = (line: readonly Point[]) => line.slice(1).map((b, i) => [line[i] ?? b, b] as const);
+
+const touch = (one: readonly Point[], other: readonly Point[]) =>
+  [
+    [one, other],
+    [other, one],
+  ].some(([points = [], line = []]) =>
+    points.some((point) => piecesOf(line).some(([a, b]) => isOn(point, a, b))),
+  );
+
+/** The lines of water that hang together with the hose at a point. */
 function reached(lines: readonly (readonly Point[])[], from: Point): readonly (readonly Point[])[] {
-  const pieces = lines.map((line) => line.slice(1).map((b, i) => [line[i] ?? b, b] as const));
-  const seen = new Set<number>();
-  const wet: Point[] = [from];
-  while (true) {
-    const next = pieces.findIndex(
-      (line, i) => !seen.has(i) && line.some(([a, b]) => wet.some((point) => isOn(point, a, b))),
-    );
-    if (next < 0) return [...seen].map((i) => lines[i] ?? []);
-    seen.add(next);
-    wet.push(...(lines[next] ?? []));
-  }
+  const wet = lines.filter((line) => line.some((point) => isSame(point, from)));
+  for (const line of wet) wet.push(...lines.filter((other) => !wet.includes(other) && touch(line, other)));
+  return wet;
 }
 
 describe.each(all)("%s", (_, layout) => {
@@ -59,8 +62,8 @@ describe.each(all)("%s", (_, layout) => {
 
   test("every tip of water stands on its line and points along it, the way its pass runs", () => {
     for (const { at, to } of drawn.waterTips) {
-      const pieces = drawn.water.flatMap((line) => line.slice(1).map((b, i) => [line[i] ?? b, b] as const));
-      const ways = pieces
+      const ways = drawn.water
+        .flatMap(piecesOf)
         .filter(([a, b]) => isOn(at, a, b))
         .map(([a, b]): Point => {
           const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
@@ -129,7 +132,11 @@ describe("passes across the air", () => {
     for (const { box, runs } of passes) {
       const inside = waterTips.filter(
         ({ at, to }) =>
-          at[0] > box.x && at[0] < box.x + box.w && at[1] > box.y && at[1] < box.y + box.h && isSame(to, runs),
+          at[0] > box.x &&
+          at[0] < box.x + box.w &&
+          at[1] > box.y &&
+          at[1] < box.y + box.h &&
+          isSame(to, runs),
       );
       if (layout.rows === "many") expect(inside.length).toBeGreaterThanOrEqual(3);
       else expect(inside).toHaveLength(layout.rows);
@@ -170,8 +177,10 @@ describe("passes across the air", () => {
   });
 
   test("a header that mixes is one tank over both passes; bends have none", () => {
-    const over = (id: keyof typeof layouts) =>
-      layoutHoses(layouts[id]).tanks.filter(({ y }) => y < layoutHoses(layouts[id]).cores[0]![0]![1]);
+    const over = (id: keyof typeof layouts) => {
+      const { tanks, passes } = layoutHoses(layouts[id]);
+      return tanks.filter(({ y }) => y < (passes[0]?.box.y ?? 0));
+    };
     expect(over("counter-cross-2-rows")).toHaveLength(1);
     expect(over("counter-cross-2-rows-inverted")).toHaveLength(0);
     expect(over("counter-cross-2-crossover")).toHaveLength(2);
