@@ -34,8 +34,8 @@ export interface Outlets {
 
 /** Where air and water enter this near to each other, in K, nothing is left to cool. */
 const NO_SPAN = 0.01;
-/** Both outlets move by less than this, in K, in the last round. */
-const SETTLED = 1e-10;
+/** Both outlets move by less than this, in K, in the last round. The next one, which is recorded, moves them far less. */
+const SETTLED = 1e-8;
 const ROUNDS = 100;
 
 /** Checks both streams; throws a DomainError that names the field. */

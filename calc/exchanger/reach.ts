@@ -10,7 +10,7 @@ export interface Reach {
 
 /** The place of the peak, over its transfer units. The peak is flat, so that P there is exact to eleven digits. */
 const PLACE = 1e-6;
-/** A peak that lies beyond so many transfer units, on the air or on the water, does not stand out. */
+/** A peak that lies beyond so many transfer units, on the air or on the water, does not stand out from what is there. */
 const LARGE = 64;
 
 /**
@@ -23,15 +23,17 @@ const LARGE = 64;
  */
 export function reach({ effectiveness, peaks }: Arrangement, R: SI): Reach {
   const at = (NTU: SI) => effectiveness.compute({ NTU, R });
-  const peak = peaks ? peakOf(at, 1 / Math.max(1, R)) : undefined;
   const limit = { P: at(Infinity), NTU: Infinity };
-  return peak && peak.P > limit.P ? peak : limit;
+  if (!peaks) return limit;
+  const peak = peakOf(at, 1 / Math.max(1, R));
+  return peak.P > limit.P ? peak : limit;
 }
 
-/** The first peak, sought in doubled steps from `start` on; missing where P still rises at the end. */
-function peakOf(at: (NTU: SI) => SI, start: SI): Reach | undefined {
-  let here = at(start);
-  for (let NTU = start; NTU < LARGE * start; NTU *= 2) {
+/** The first peak, sought in doubled steps from `start` on; the end where P rises so far. */
+function peakOf(at: (NTU: SI) => SI, start: SI): Reach {
+  let NTU = start;
+  let here = at(NTU);
+  for (; NTU < LARGE * start; NTU *= 2) {
     const next = at(2 * NTU);
     if (next <= here) {
       const peak = highestPoint(at, NTU === start ? 0 : NTU / 2, 2 * NTU, PLACE * NTU);
@@ -39,5 +41,5 @@ function peakOf(at: (NTU: SI) => SI, start: SI): Reach | undefined {
     }
     here = next;
   }
-  return undefined;
+  return { P: here, NTU };
 }

@@ -19,6 +19,8 @@ const turnedRound: Readonly<Record<string, (P: SI, R: SI) => SI>> = {
 /** More than this on the air, or on the water, no cooler has. */
 const LARGEST = 1000;
 const TOLERANCE = 1e-12;
+/** Below it, of (1 + R) P, two terms say all that a number can hold. */
+const BEGINNING = 1e-8;
 
 const tooMuch = (says: string, P: SI) => new DomainError("P", says, { value: P, kind: "fraction" });
 
@@ -43,6 +45,8 @@ export function transferUnitsNeeded(
       "This arrangement does not reach that effectiveness at this ratio of the heat-capacity rates, however large the cooler is. It has to be below the bound. More water, or another arrangement, goes further.",
       most.P,
     );
+  // Every arrangement begins alike: P = NTU - (1 + R) NTU²/2 + ...
+  if ((1 + R) * P < BEGINNING) return P * (1 + ((1 + R) * P) / 2);
   const largest = LARGEST / Math.max(1, R);
   const formula = turnedRound[arrangement.id];
   const NTU = formula ? formula(P, R) : searched(arrangement, { P, R }, Math.min(most.NTU, largest));

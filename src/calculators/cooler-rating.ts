@@ -76,6 +76,8 @@ export default defineCalculator({
       R: "R",
       hot: "T_2",
       cold: "T_w_in",
+      airOut: "T_3",
+      waterOut: "T_w_out",
       title: "Temperatures inside, with the air from left to right.",
     },
     {

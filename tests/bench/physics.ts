@@ -9,7 +9,7 @@ import { enthalpy } from "../../calc/fluids/enthalpy.ts";
 import { gasConstant } from "../../calc/fluids/gas-constant.ts";
 import { heatCapacity } from "../../calc/fluids/heat-capacity.ts";
 import { viscosity } from "../../calc/fluids/viscosity.ts";
-import { perSecond, rate } from "./per-second.ts";
+import { perSecond, rate, times } from "./per-second.ts";
 
 /** Another value each time, so that nothing can be kept from one run to the next. */
 const step = (i: number) => (i % 97) / 97;
@@ -82,8 +82,6 @@ function iapwsPerSecond(): number | null {
   }
   return null;
 }
-
-const times = (ours: number, theirs: number) => `${Number((ours / theirs).toPrecision(2))} times`;
 
 /** Prints how fast the models are, and open libraries for the same in the same run. */
 export function benchPhysics(): void {

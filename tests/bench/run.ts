@@ -6,11 +6,13 @@ import { chromium } from "playwright-core";
 import { launchBrowser } from "../site/launch-browser.ts";
 import { serve } from "../site/serve.ts";
 import { benchBuild } from "./build.ts";
+import { benchExchanger } from "./exchanger.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
 benchPhysics();
+benchExchanger();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
 const stops: (() => unknown)[] = [() => rmSync(folder, { recursive: true })];

@@ -20,5 +20,6 @@ export const crossMixed = explicit({
       standing: "from memory",
     },
   ],
-  compute: ({ NTU, R }) => (NTU === 0 ? 0 : 1 / (1 / -Math.expm1(-NTU) + 1 / decayArea(R, NTU) - 1 / NTU)),
+  compute: ({ NTU, R }) =>
+    NTU === Infinity ? 1 / (1 + R) : NTU / (1 / decayArea(NTU, 1) + 1 / decayArea(R * NTU, 1) - 1),
 });

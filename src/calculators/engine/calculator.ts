@@ -100,7 +100,7 @@ export interface UnitsPicture {
 /** Temperatures inside a core, from the side. Not for shells, which have no field: `when` leaves them out. */
 export interface FieldPicture<I extends string, O extends string> {
   readonly draw: "field";
-  /** The arrangement's id, by the inputs as the model hears them. */
+  /** The arrangement's id, by what is given and chosen. */
   readonly arrangement: (given: Readonly<Record<string, SI | string>>) => string;
   /** On the air. */
   readonly NTU: O;

@@ -1,8 +1,8 @@
+import { head, stir, stirHead } from "./arrows.ts";
 import type { Box } from "./boxes.ts";
 import { type FieldProps, layoutField, narrowSize, type Size, wideSize } from "./field-layout.ts";
 import type { Panel } from "./field-panel.ts";
 import { describeField } from "./field-sentence.ts";
-import { head } from "./HoseDrawing.tsx";
 import { r1 } from "./numbers.ts";
 import { Picture, Words } from "./Picture.tsx";
 import { type Point, polyline } from "./path.ts";
@@ -75,33 +75,31 @@ function draw(props: FieldProps, size: Size) {
 /** What stands over the bands: tubes, banks, core, tanks, and arrows of air. */
 function Core({ stream, core, banks, hoses, winds }: Panel) {
   const water = hoses.water.map(polyline).join("");
+  const isAir = stream === "air";
   const end = core.x + core.w;
+  const stirs = isAir
+    ? hoses.stirs.filter(([x]) => banks.every((bank) => x < bank.x || x > bank.x + bank.w))
+    : [];
+  const shafts = winds.map((y) => `M${core.x - 32} ${r1(y)}h22${isAir ? `M${end + 4} ${r1(y)}h8` : ""}`);
+  const tips = winds.flatMap((y) =>
+    (isAir ? [core.x - 4, end + 18] : [core.x - 4]).map((x): Point => [x, y]),
+  );
   return (
     <>
-      {stream === "water" && <path class="casing" d={water} />}
+      {!isAir && <path class="casing" d={water} />}
       <path class="thin" d={banks.map(rect).join("")} />
       <path class="outline" d={hoses.cores.map(ring).join("")} />
       <path class="body" d={hoses.tanks.map(rect).join("")} />
-      {stream === "water" && (
+      {!isAir && (
         <>
           <path class="water" d={water} />
           <path class="water-tip" d={hoses.waterTips.map((tip) => head(tip, 9, 4)).join("")} />
         </>
       )}
-      <path
-        class="outline"
-        d={winds
-          .map((y) => `M${core.x - 32} ${r1(y)}h22${stream === "air" ? `M${end + 4} ${r1(y)}h8` : ""}`)
-          .join("")}
-      />
+      <path class="outline" d={shafts.join("") + stirs.map(stir).join("")} />
       <path
         class="tip"
-        d={winds
-          .flatMap((y) =>
-            (stream === "air" ? [core.x - 4, end + 18] : [core.x - 4]).map((x): Point => [x, y]),
-          )
-          .map((at) => head({ at, to: [1, 0] }, 9, 3.5))
-          .join("")}
+        d={tips.map((at) => head({ at, to: [1, 0] }, 9, 3.5)).join("") + stirs.map(stirHead).join("")}
       />
     </>
   );

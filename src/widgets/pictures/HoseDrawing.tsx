@@ -1,11 +1,11 @@
 import type { Layout } from "../../../calc/exchanger/layout.ts";
+import { head, stir, stirHead } from "./arrows.ts";
 import { layoutHoses, size } from "./hose-layout.ts";
-import type { Tip } from "./hose-parts.ts";
 import { describeHoses } from "./hose-sentence.ts";
 import { dome } from "./hose-shells.ts";
 import { r1 } from "./numbers.ts";
 import { Words } from "./Picture.tsx";
-import { type Point, polyline } from "./path.ts";
+import { polyline } from "./path.ts";
 
 export { describeHoses } from "./hose-sentence.ts";
 
@@ -51,17 +51,11 @@ export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProp
         <path class="water-tip" d={waterTips.map((tip) => head(tip, 7, 3.5)).join("")} />
         <path
           class="outline"
-          d={
-            air.map(([from, [x, y]]) => polyline([from, [x - 6, y]])).join("") +
-            stirs.map(([x, y]) => `M${r1(x + 4)} ${r1(y)}a4 4 0 1 1-4-4`).join("")
-          }
+          d={air.map(([from, [x, y]]) => polyline([from, [x - 6, y]])).join("") + stirs.map(stir).join("")}
         />
         <path
           class="tip"
-          d={
-            air.map(([, at]) => head({ at, to: [1, 0] }, 9, 3.5)).join("") +
-            stirs.map(([x, y]) => head({ at: [x + 4, y - 4], to: [1, 0] }, 6, 3)).join("")
-          }
+          d={air.map(([, at]) => head({ at, to: [1, 0] }, 9, 3.5)).join("") + stirs.map(stirHead).join("")}
         />
         {(isBare ? [] : words).map(({ text, x, y, look }) => (
           <Words look={`second italic ${look}`.trim()} x={x} y={y}>
@@ -78,10 +72,4 @@ export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProp
       <p class="msg">{says}</p>
     </>
   );
-}
-
-/** A solid arrowhead as a path: so long, and half so wide. */
-export function head({ at: [x, y], to: [dx, dy] }: Tip, long: number, half: number): string {
-  const side = (s: number): Point => [x - long * dx - s * half * dy, y - long * dy + s * half * dx];
-  return `${polyline([[x, y], side(-1), side(1)])}z`;
 }

@@ -1,3 +1,4 @@
+import type { Tip } from "./arrows.ts";
 import type { Box } from "./boxes.ts";
 import type { Point } from "./path.ts";
 
@@ -11,12 +12,6 @@ export interface Frame {
   readonly gap: number;
   /** Many channels in one pass are drawn about this far apart. */
   readonly pitch: number;
-}
-
-/** An arrowhead: its point, and the direction in which it points. */
-export interface Tip {
-  readonly at: Point;
-  readonly to: Point;
 }
 
 export const up: Point = [0, -1];

@@ -1,4 +1,5 @@
 import type { SideBySide } from "../../../calc/exchanger/layout.ts";
+import type { Tip } from "./arrows.ts";
 import type { Box } from "./boxes.ts";
 import {
   addHose,
@@ -10,7 +11,6 @@ import {
   middle,
   shares,
   sketch,
-  type Tip,
   up,
 } from "./hose-parts.ts";
 import type { Point } from "./path.ts";

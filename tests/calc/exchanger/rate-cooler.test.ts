@@ -79,9 +79,9 @@ const flows = {
   T_w_in: fc.double({ min: celsius(2), max: celsius(50), noNaN: true }),
 };
 const anyArrangement = fc.constantFrom(...arrangements.map(({ id }) => id));
-const anyRig = fc.record({ ...flows, arrangement: anyArrangement }).map(
-  (some): RateCoolerGiven => ({ ...some, coolant: "water", p_w: 2e6 }),
-);
+const anyRig = fc
+  .record({ ...flows, arrangement: anyArrangement })
+  .map((some): RateCoolerGiven => ({ ...some, coolant: "water", p_w: 2e6 }));
 
 describe("of any cooler", () => {
   test("what the air gives off the water takes up", () => {
@@ -228,15 +228,18 @@ describe("it refuses, and names the bound", () => {
     const error = refusal(() => sizeCooler({ ...rig, m_w: 0.01, T_3: celsius(60) }));
     expect(error.field).toBe("m_w");
     const least = error.limit?.value ?? 0;
-    const { T_w_out } = sizeCooler({ ...rig, arrangement: "counterflow", m_w: least * 1.02, T_3: celsius(60) });
+    const { T_w_out } = sizeCooler({
+      ...rig,
+      arrangement: "counterflow",
+      m_w: least * 1.02,
+      T_3: celsius(60),
+    });
     expect(T_w_out).toBeLessThan(celsius(185));
     expect(T_w_out).toBeGreaterThan(celsius(180));
   });
 
   test("the same of litres in litres", () => {
-    const error = refusal(() =>
-      sizeCooler({ ...rig, flow: "volume", V_w: 1e-5, T_3: celsius(60) }),
-    );
+    const error = refusal(() => sizeCooler({ ...rig, flow: "volume", V_w: 1e-5, T_3: celsius(60) }));
     expect([error.field, error.limit?.kind]).toEqual(["V_w", "volumeFlow"]);
   });
 });
