@@ -247,8 +247,8 @@ export const symbols = {
     "fraction",
   ),
   P_shell: entry(
-    String.raw`P_\mathrm{shell}`,
-    "P_shell",
+    String.raw`P_\mathrm{s}`,
+    "P_s",
     "temperature effectiveness of one shell with two tube passes",
     "fraction",
   ),

@@ -37,7 +37,7 @@ export const inSeriesCounter = explicit({
     R: { symbol: "R", kind: "ratio" },
   },
   result: { symbol: "P", kind: "fraction" },
-  expression: "(P_A + P_B - P_A * P_B * (1 + R)) / (1 - R * P_A * P_B)",
+  expression: "1 - (1 - P_A) * (1 - P_B) / (1 - R * P_A * P_B)",
   sources: [{ key: "shah-sekulic-2003", where: "chapter 3, exchangers in series", standing: "from memory" }],
   compute: ({ P_A, P_B, R }) => {
     refuseHotterWater("P_A", P_A, R);

@@ -18,7 +18,7 @@ export const passesParallel = explicit({
     N_p: { symbol: "N_p", kind: "ratio" },
   },
   result: { symbol: "P", kind: "fraction" },
-  expression: "(1 - (1 - P_p * (1 + R))^N_p) / (1 + R)",
+  expression: "1 / (1 + R) * (1 - (1 - P_p * (1 + R))^N_p)",
   sources: [{ key: "shah-sekulic-2003", where: "chapter 3, exchangers in series", standing: "from memory" }],
   compute: ({ P_p, R, N_p }) => {
     refusePartsOfPass(N_p);

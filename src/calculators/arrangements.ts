@@ -66,6 +66,7 @@ export default defineCalculator({
     {
       draw: "ranking",
       rows: arrangements.map(({ id, name }) => ({ label: name, y: resultOf(id), arrangement: id })),
+      chosen: arrangementFrom,
       title: "Effectiveness on the air of every arrangement, the best first.",
     },
   ],

@@ -10,8 +10,9 @@ import { unitLabel } from "./unit-label.ts";
 
 /** Outcomes of one kind, the best first. */
 export default function DrawnRanking(props: { picture: Picture<string, string>; state: State }) {
-  const { rows, title, note, best } = props.picture as RankingPicture<string>;
-  const { calculator, values, around } = props.state;
+  const { rows, title, note, best, chosen } = props.picture as RankingPicture<string>;
+  const { calculator, given, values, around } = props.state;
+  const marked = chosen?.(given);
   const [kind] = rows.map(({ y }) => calculator.results[y]?.kind);
   if (!kind) throw new Error(`${calculator.id}: the ranking names no result.`);
   const unit = kinds[kind][around.system];
@@ -28,6 +29,7 @@ export default function DrawnRanking(props: { picture: Picture<string, string>; 
             ? { value: Number.NaN, number: "" }
             : { value: fromSI(value, unit, barometerContext(around)), number: show(value).number }),
           ...(arrangement !== undefined && { layout: layoutOf(arrangement) }),
+          isChosen: arrangement !== undefined && arrangement === marked,
         };
       })}
       {...(best && { best })}

@@ -1,7 +1,6 @@
 import { type GaussRule, gaussLegendre } from "../../numerics/gauss-legendre.ts";
 import { poissonChances, poissonMean, poissonTails } from "../../numerics/poisson.ts";
 
-
 /** One of two equal banks of many channels, in which neither stream is mixed: transfer units of each stream. */
 export interface Bank {
   readonly ofAir: number;

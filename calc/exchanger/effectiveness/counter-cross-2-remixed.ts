@@ -13,7 +13,7 @@ export const counterCross2Remixed = explicit({
   id: "exchanger/effectiveness/counter-cross-2-remixed",
   title: "Effectiveness of two passes counter-cross, re-mixed between",
   ...onTheAir,
-  expression: "(2 * P_x(NTU / 2, R) - (1 + R) * P_x(NTU / 2, R)^2) / (1 - R * P_x(NTU / 2, R)^2)",
+  expression: "1 - (1 - P_x(NTU / 2, R))^2 / (1 - R * P_x(NTU / 2, R)^2)",
   sources: [{ key: "shah-sekulic-2003", where: "chapter 3, exchangers in series", standing: "derived here" }],
   compute: ({ NTU, R }) => {
     const P_p = unmixedEffectiveness(NTU / 2, R);

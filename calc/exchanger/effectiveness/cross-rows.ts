@@ -38,7 +38,7 @@ export const crossRows = property({
   inputs: { ...onTheAir.inputs, N_r: { symbol: "N_r", kind: "ratio" } },
   result: { symbol: "P_rows", kind: "fraction" },
   name: "P_rows",
-  tex: String.raw`\begin{gathered} P_\mathrm{rows} = \frac{1}{R}\biggl(1 - e^{-c}\Bigl(1 + \sum_{j=1}^{N_\mathrm{r}-1} a_j \frac{c^j}{j!}\Bigr)\biggr) \\ a_j = \frac{1}{N_\mathrm{r}} \sum_{m=j}^{N_\mathrm{r}-1} (N_\mathrm{r} - m) \binom{m-1}{j-1} \Gamma^j (1-\Gamma)^{m-j} \\ c = N_\mathrm{r}\,\Gamma R \qquad \Gamma = 1 - e^{-\mathrm{NTU}/N_\mathrm{r}} \end{gathered}`,
+  tex: String.raw`\begin{gathered} P_\mathrm{rows} = \frac{1 - S e^{-c}}{R} \\ S = 1 + \sum_{j=1}^{N_\mathrm{r}-1} a_j \frac{c^j}{j!} \\ a_j = \frac{1}{N_\mathrm{r}} \sum_{m=j}^{N_\mathrm{r}-1} (N_\mathrm{r} - m)\, b_{jm} \\ b_{jm} = \binom{m-1}{j-1}\, \Gamma^j (1-\Gamma)^{m-j} \\ c = N_\mathrm{r}\,\Gamma R \\ \Gamma = 1 - e^{-\mathrm{NTU}/N_\mathrm{r}} \end{gathered}`,
   sources: [
     { key: "schedwill-1968", where: "formulas for two, three and four rows", standing: "from memory" },
     {

@@ -20,7 +20,7 @@ export const crossUnmixed = property({
   title: "Effectiveness across, both streams unmixed",
   ...onTheAir,
   name: "P_x",
-  tex: String.raw`\begin{gathered} P = P_\times(\mathrm{NTU}, R) = \frac{1}{R\,\mathrm{NTU}} \sum_{n=0}^{\infty} G_n(\mathrm{NTU})\, G_n(R\,\mathrm{NTU}) \\ G_n(x) = 1 - e^{-x} \sum_{m=0}^{n} \frac{x^m}{m!} \end{gathered}`,
+  tex: String.raw`\begin{gathered} P = P_\times(\mathrm{NTU}, R) \\ = \frac{1}{b} \sum_{n=0}^{\infty} G_n(a)\, G_n(b) \\ G_n(x) = 1 - e^{-x} \sum_{m=0}^{n} \frac{x^m}{m!} \\ a = \mathrm{NTU} \qquad b = R\,\mathrm{NTU} \end{gathered}`,
   sources: [
     { key: "mason-1955", where: "the series for both streams unmixed", standing: "from memory" },
     { key: "shah-sekulic-2003", where: "chapter 3, table of P-NTU formulas", standing: "from memory" },

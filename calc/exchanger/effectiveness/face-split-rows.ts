@@ -13,7 +13,7 @@ export const faceSplitRows = explicit({
   id: "exchanger/effectiveness/face-split-rows",
   title: "Effectiveness of two passes side by side, many channels each",
   ...onTheAir,
-  expression: "P_x(NTU, R / 2) * (1 - R * P_x(NTU, R / 2) / 4)",
+  expression: "P_x(NTU, R / 2) - R / 4 * P_x(NTU, R / 2)^2",
   sources: [
     {
       key: "shah-sekulic-2003",

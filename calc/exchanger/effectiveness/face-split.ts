@@ -14,7 +14,7 @@ export const faceSplit = explicit({
   id: "exchanger/effectiveness/face-split",
   title: "Effectiveness of two passes side by side, one channel each",
   ...onTheAir,
-  expression: "P_row(NTU, R / 2) * (1 - R * P_row(NTU, R / 2) / 4)",
+  expression: "P_row(NTU, R / 2) - R / 4 * P_row(NTU, R / 2)^2",
   sources: [
     {
       key: "shah-sekulic-2003",

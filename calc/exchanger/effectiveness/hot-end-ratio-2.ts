@@ -12,7 +12,7 @@ export const hotEndRatio2 = explicit({
   inputs: { Gamma: { symbol: "Gamma", kind: "fraction" }, R: { symbol: "R", kind: "ratio" } },
   result: { symbol: "xi_2", kind: "ratio" },
   name: "xi_2",
-  expression: "Gamma / 2 + (1 - Gamma / 2) * exp(2 * R * Gamma)",
+  expression: "0.5 * Gamma + (1 - 0.5 * Gamma) * exp(2 * R * Gamma)",
   sources: [
     { key: "nicole-1972", where: "two rows in two passes", standing: "from memory" },
     { key: "thulukkanam-2013", where: "table of multipass counter-cross-flow", standing: "from memory" },

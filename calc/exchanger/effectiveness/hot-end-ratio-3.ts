@@ -13,7 +13,7 @@ export const hotEndRatio3 = explicit({
   result: { symbol: "xi_3", kind: "ratio" },
   name: "xi_3",
   expression:
-    "Gamma * (1 - Gamma / 4 - R * Gamma * (1 - Gamma / 2)) * exp(R * Gamma) + (1 - Gamma / 2)^2 * exp(3 * R * Gamma)",
+    "Gamma * (1 - 0.25 * Gamma - R * Gamma * (1 - 0.5 * Gamma)) * exp(R * Gamma) + (1 - 0.5 * Gamma)^2 * exp(3 * R * Gamma)",
   sources: [
     { key: "nicole-1972", where: "three rows in three passes", standing: "from memory" },
     { key: "thulukkanam-2013", where: "table of multipass counter-cross-flow", standing: "from memory" },

@@ -13,7 +13,7 @@ export const hotEndRatio4 = explicit({
   result: { symbol: "xi_4", kind: "ratio" },
   name: "xi_4",
   expression:
-    "Gamma / 2 * (1 - Gamma / 2 + Gamma^2 / 4) + Gamma * (1 - Gamma / 2) * (1 - 2 * R * Gamma * (1 - Gamma / 2)) * exp(2 * R * Gamma) + (1 - Gamma / 2)^3 * exp(4 * R * Gamma)",
+    "0.5 * Gamma * (1 - 0.5 * Gamma + 0.25 * Gamma^2) + Gamma * (1 - 0.5 * Gamma) * (1 - 2 * R * Gamma * (1 - 0.5 * Gamma)) * exp(2 * R * Gamma) + (1 - 0.5 * Gamma)^3 * exp(4 * R * Gamma)",
   sources: [
     {
       key: "nicole-1972",

@@ -14,7 +14,7 @@ export const parallelCross2Crossover = explicit({
   id: "exchanger/effectiveness/parallel-cross-2-crossover",
   title: "Effectiveness of two passes parallel-cross, led across",
   ...onTheAir,
-  expression: "(1 - exp(-2 * R * Gamma(NTU, 2)) - R * Gamma(NTU, 2)^2 * exp(-R * Gamma(NTU, 2))) / R",
+  expression: "(1 - xi_2c(Gamma(NTU, 2), -R)) / R",
   sources: [
     {
       key: "shah-sekulic-2003",

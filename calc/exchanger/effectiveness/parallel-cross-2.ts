@@ -14,7 +14,7 @@ export const parallelCross2 = explicit({
   id: "exchanger/effectiveness/parallel-cross-2",
   title: "Effectiveness of two passes parallel-cross, one channel each",
   ...onTheAir,
-  expression: "(1 - Gamma(NTU, 2) / 2) * (1 - exp(-2 * R * Gamma(NTU, 2))) / R",
+  expression: "1 / R * (1 - 0.5 * Gamma(NTU, 2)) * (1 - exp(-2 * R * Gamma(NTU, 2)))",
   sources: [
     {
       key: "shah-sekulic-2003",

@@ -19,8 +19,7 @@ export const shell12 = explicit({
   title: "Effectiveness of one shell, two tube passes",
   ...onTheAir,
   name: "P_shell",
-  expression:
-    "2 / (1 + R + sqrt(1 + R^2) * (1 + exp(-NTU * sqrt(1 + R^2))) / (1 - exp(-NTU * sqrt(1 + R^2))))",
+  expression: "2 / (1 + R + sqrt(1 + R^2) / tanh(NTU / 2 * sqrt(1 + R^2)))",
   sources: [
     { key: "bowman-1940", where: "one shell pass, two tube passes", standing: "from memory" },
     { key: "shah-sekulic-2003", where: "chapter 3, table of P-NTU formulas", standing: "from memory" },

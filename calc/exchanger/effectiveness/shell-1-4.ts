@@ -1,5 +1,5 @@
 import { decayArea } from "../../numerics/decay-area.ts";
-import { explicit } from "../../relation/relation.ts";
+import { implicit } from "../../relation/relation.ts";
 import { onTheAir } from "./on-the-air.ts";
 
 /**
@@ -8,11 +8,12 @@ import { onTheAir } from "./on-the-air.ts";
  *
  * @example shell14.compute({ NTU: 2, R: 0.75 }) // 0.6176
  */
-export const shell14 = explicit({
+export const shell14 = implicit({
   id: "exchanger/effectiveness/shell-1-4",
   title: "Effectiveness of one shell, four tube passes",
   ...onTheAir,
-  expression: "4 / (2 * (1 + R) + sqrt(4 + R^2) / tanh(NTU / 4 * sqrt(4 + R^2)) + R * tanh(R * NTU / 4))",
+  residual: "4 / P - (2 * (1 + R) + sqrt(4 + R^2) / tanh(NTU / 4 * sqrt(4 + R^2)) + R * tanh(R * NTU / 4))",
+  unknown: "P",
   sources: [
     { key: "shah-sekulic-2003", where: "chapter 3, table of P-NTU formulas", standing: "from memory" },
   ],

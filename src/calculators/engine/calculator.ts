@@ -123,6 +123,8 @@ export interface RankingPicture<O extends string> {
     /** The arrangement whose hoses the table shows, by its id. */
     readonly arrangement?: string;
   }[];
+  /** The arrangement that the choices make, whose row is marked. */
+  readonly chosen?: (given: Readonly<Record<string, unknown>>) => string;
   /** The highest is the best unless this says otherwise. */
   readonly best?: "highest" | "lowest";
   readonly title: string;

@@ -25,10 +25,10 @@ export function Ranking(props: RankingProps) {
                 ", with the hoses: air comes from the left, water is dotted"}
             </caption>
             <tbody>
-              {rows.map(({ label, number, layout }) => (
+              {rows.map(({ label, number, layout, isChosen }) => (
                 <tr key={label}>
                   <th scope="row">
-                    {label}
+                    {isChosen ? <b>{label}, chosen</b> : label}
                     {layout && <HoseDrawing layout={layout} isBare />}
                   </th>
                   <td>{together({ number, unit: props.unit })}</td>
@@ -47,7 +47,8 @@ export function Ranking(props: RankingProps) {
 /** The ranking as a sentence: every name and number, the best first. */
 export function describeRanking(props: RankingProps): string {
   const places = ranked(props).map(
-    ({ label, number }) => `${label}, ${together({ number, unit: props.unit })}`,
+    ({ label, number, isChosen }) =>
+      `${label}${isChosen ? ", the one chosen" : ""}, ${together({ number, unit: props.unit })}`,
   );
   return `${asSentence(props.title)} The best first: ${places.join("; ")}.`;
 }
@@ -58,10 +59,10 @@ function draw(props: RankingProps, size: Size) {
   const drawing = (
     <>
       <path class="grid" d={ticks.map(({ x }) => `M${r1(x)} 4V${foot}`).join("")} />
-      {rows.map(({ x, y, number, names }) => (
+      {rows.map(({ x, y, number, names, isChosen }) => (
         <>
           {names.map((name) => (
-            <Words look="halo" x={name.x} y={name.y}>
+            <Words look={isChosen ? "halo strong" : "halo"} x={name.x} y={name.y}>
               {name.text}
             </Words>
           ))}
@@ -69,7 +70,7 @@ function draw(props: RankingProps, size: Size) {
             class="leader"
             d={`M${r1(size.wide ? Math.max(0, ...names.map(({ w }) => w)) + 12 : left)} ${r1(y)}H${r1(right + 8)}`}
           />
-          <circle class="dot" cx={r1(x)} cy={r1(y)} r="5.5" />
+          <circle class={isChosen ? "state" : "dot"} cx={r1(x)} cy={r1(y)} r={isChosen ? "7" : "5.5"} />
           <Words look="end strong" x={width} y={y + font / 3}>
             {number}
           </Words>

@@ -23,8 +23,11 @@ export function layoutRanking(props: RankingProps, { wide, width, font }: Size) 
   const { unit } = props;
   const rows = ranked(props);
   const numberWidth = Math.max(0, ...rows.map(({ number }) => textWidth(number, font, true)));
-  const names = rows.map(({ label }) => wrap(label, font, wide ? 0.5 * width : width - 8));
-  const nameWidth = Math.max(0, ...names.flat().map((name) => textWidth(name, font)));
+  const names = rows.map(({ label, isChosen }) =>
+    wrap(label, font, (wide ? 0.5 * width : width - 8) / (isChosen ? 1.08 : 1)),
+  );
+  const widthOf = (name: string, i: number) => textWidth(name, font, rows[i]?.isChosen);
+  const nameWidth = Math.max(0, ...names.flatMap((lines, i) => lines.map((name) => widthOf(name, i))));
   const left = wide ? nameWidth + 28 : 8;
   const right = width - numberWidth - 22;
 
@@ -52,17 +55,18 @@ export function layoutRanking(props: RankingProps, { wide, width, font }: Size) 
     right,
     foot,
     line,
-    rows: rows.map(({ value, number }, i) => {
+    rows: rows.map(({ value, number, isChosen = false }, i) => {
       const { y = 0, top = 0, names: lines = [] } = placed[i] ?? {};
       return {
         x: across(value),
         y,
         number,
+        isChosen,
         names: lines.map((text, k) => ({
           text,
           x: 0,
           y: wide ? y + font / 3 + (k - (lines.length - 1) / 2) * line : top + (k + 1) * line - 2,
-          w: textWidth(text, font),
+          w: widthOf(text, i),
         })),
       };
     }),

@@ -120,6 +120,8 @@ export interface RankingProps {
     readonly label: string;
     readonly value: number;
     readonly number: string;
+    /** The row is marked. */
+    readonly isChosen?: boolean;
     /** A row of the table shows its hoses. */
     readonly layout?: Layout;
   }[];

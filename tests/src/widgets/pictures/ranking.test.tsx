@@ -149,3 +149,15 @@ test("names, dots and numbers stand apart and inside the drawing, whatever the v
     }),
   );
 });
+
+test("the row that is chosen stands out in the drawing, the table and the sentence", () => {
+  const marked: RankingProps = {
+    ...ways,
+    rows: ways.rows.map((row) => ({ ...row, isChosen: row.label === "Counterflow" })),
+  };
+  const html = renderToString(<Ranking {...marked} />);
+  expect(html).toContain("<b>Counterflow, chosen</b>");
+  expect(html.match(/class="state"/g)).toHaveLength(2);
+  expect(describeRanking(marked)).toContain("Counterflow, the one chosen, 48.4");
+  expect(renderToString(<Ranking {...ways} />)).not.toContain("chosen");
+});
