@@ -55,8 +55,8 @@ const turnsWorse = `${wrongWayRound} Past a certain size more area makes it wors
 const stands = `${wrongWayRound} Past a certain size more area gains next to nothing.`;
 
 /**
- * Every arrangement once, those that reach most before their like: two streams along each other, one pass across, two and
- * more passes across with the water against the air, the same with the hoses swapped, the face shared, and shells.
+ * Every arrangement once, in the order in which lists show them: the streams along each other, one pass across, several
+ * passes across with the water against the air, the same with the hoses swapped, the face shared, and shells.
  */
 export const arrangements: readonly Arrangement[] = [
   arrangement(
@@ -69,7 +69,7 @@ export const arrangements: readonly Arrangement[] = [
   arrangement(
     "parallel-flow",
     "Parallel flow",
-    "Air and water run side by side in the same direction, and leave with temperatures that approach each other. Nothing of the same size does worse at keeping on cooling.",
+    "Air and water run side by side in the same direction, and their temperatures approach each other: however large the cooler is, the air leaves no colder than the water.",
     parallelFlow,
     { swapped: "counterflow" },
   ),

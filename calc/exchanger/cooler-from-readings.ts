@@ -15,7 +15,7 @@ import { reach } from "./reach.ts";
 import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
 import { temperatureChange } from "./temperature-change.ts";
 import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
-import { transferUnitsNeeded } from "./transfer-units-needed.ts";
+import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts";
 import {
   acceptCoolant,
   acceptWaterInlet,
@@ -89,7 +89,8 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
     });
 
   const P_most = reach(arrangement, R).P;
-  const found = P < P_most ? sizeFrom(arrangement, { P, R, C_a }, trace) : undefined;
+  const found =
+    P < reachWithinSize(arrangement, R).P ? sizeFrom(arrangement, { P, R, C_a }, trace) : undefined;
   if (!found)
     trace.note({
       about: "P",

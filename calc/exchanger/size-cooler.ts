@@ -2,6 +2,7 @@ import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain } from "../relation/trace.ts";
 import { AIR_TEMPERATURE, type AirGiven, noteDew, rateOfAir } from "./air-side.ts";
+import type { Arrangement } from "./arrangement.ts";
 import { arrangementOf } from "./arrangements.ts";
 import { capacityRatio } from "./capacity-ratio.ts";
 import { conductance } from "./conductance.ts";
@@ -11,7 +12,7 @@ import { acceptInlets, type Inlets, settleOutlets } from "./outlets.ts";
 import { reach } from "./reach.ts";
 import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
 import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
-import { transferUnitsNeeded } from "./transfer-units-needed.ts";
+import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts";
 import { waterOutletTemperature } from "./water-outlet-temperature.ts";
 import {
   acceptCoolant,
@@ -45,6 +46,7 @@ export interface SizedCooler extends SmallerStream, MeanDifference {
 
 /** Nearer to the best outlet than this, in K, the size grows beyond all bounds. */
 const AT_BEST = 1e-6;
+const STEP = 0.01;
 const SETTLED = 1e-10;
 const ROUNDS = 100;
 
@@ -71,7 +73,7 @@ export const sizeCooler: Model<SizeCoolerGiven, SizedCooler> = (given, trace = p
   const R = trace.use(capacityRatio, { C_a, C_w }, "cooler");
   const P = trace.use(temperatureEffectiveness, { T_in: air.T_2, T_out: T_3, T_w_in }, "wanted");
 
-  const best = settleOutlets(inlets, (_, ratio) => reach(arrangement, ratio).P).T_3;
+  const best = bestOutlet(arrangement, inlets, R);
   refuse(
     Math.abs(T_3 - T_w_in) < Math.abs(best - T_w_in) + AT_BEST,
     "T_3",
@@ -99,6 +101,16 @@ export const sizeCooler: Model<SizeCoolerGiven, SizedCooler> = (given, trace = p
     Delta_T_sat: marginToBoiling(coolant, T_w_out, trace),
   };
 };
+
+/**
+ * The outlet of the largest cooler, or of the best where more makes it worse. Heat capacities move the ratio by a few per
+ * cent from `R`, and over so little what can be reached is a straight line.
+ */
+function bestOutlet(arrangement: Arrangement, inlets: Inlets, R: SI): SI {
+  const here = reachWithinSize(arrangement, R).P;
+  const slope = (reachWithinSize(arrangement, R * (1 + STEP)).P - here) / (R * STEP);
+  return settleOutlets(inlets, (_, ratio) => here + slope * (ratio - R)).T_3;
+}
 
 /** The wanted outlet, which lies between the air before the cooler and the water. */
 function acceptOutlet(wanted: SI | undefined, T_2: SI, T_w_in: SI): SI {

@@ -3,7 +3,7 @@ import { decayLength } from "../numerics/decay-area.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import type { Arrangement } from "./arrangement.ts";
 import { counterflowTransferUnitsOf } from "./counterflow-transfer-units.ts";
-import { reach } from "./reach.ts";
+import { type Reach, reach } from "./reach.ts";
 import { shellTransferUnitsOf } from "./shell-transfer-units.ts";
 
 /** Where the formula can be turned round. */
@@ -23,6 +23,14 @@ const TOLERANCE = 1e-12;
 const BEGINNING = 1e-8;
 
 const tooMuch = (says: string, P: SI) => new DomainError("P", says, { value: P, kind: "fraction" });
+
+/** The most that an arrangement does with no more than a thousand transfer units on either stream. */
+export function reachWithinSize(arrangement: Arrangement, R: SI): Reach {
+  const most = reach(arrangement, R);
+  const largest = LARGEST / Math.max(1, R);
+  if (most.NTU <= largest) return most;
+  return { P: arrangement.effectiveness.compute({ NTU: largest, R }), NTU: largest };
+}
 
 /**
  * Transfer units on the air that an arrangement needs for a temperature effectiveness P at R, both on the air. Of an

@@ -2,14 +2,10 @@
 const SMALL = 1e-18;
 
 /**
- * The chances of 0, 1, 2, ... events where `mean` of them, 0 or more, are expected: e^-mean mean^n/n!. Ends where they
- * become too small.
- *
- * Counted from the largest on and made to add up to 1, so that no mean is too large for an exponential.
- *
- * @example poissonChances(2)[1] // 0.2707
+ * The chances of 0, 1, 2, ... events, e^-mean mean^n/n!, as far as they show. Counted from the largest on and made to add up
+ * to 1, so that no mean is too large for an exponential.
  */
-export function poissonChances(mean: number): Float64Array {
+function chancesOf(mean: number): Float64Array {
   const most = Math.floor(mean);
   // Less than SMALL comes after fewer than this.
   const chances = new Float64Array(Math.ceil(mean + 10 * Math.sqrt(mean)) + 12);
@@ -30,13 +26,13 @@ export function poissonChances(mean: number): Float64Array {
 }
 
 /**
- * The chances of more than 0, more than 1, more than 2, ... events. Summed from the small ones on, so that each keeps its
- * figures.
+ * The chances of more than 0, more than 1, more than 2, ... events, where `mean` of them, 0 or more, are expected; as far as
+ * they show. Summed from the small ones on, so that each keeps its figures.
  *
  * @example poissonTails(2)[0] // 0.8647
  */
 export function poissonTails(mean: number): Float64Array {
-  const tails = poissonChances(mean);
+  const tails = chancesOf(mean);
   let sum = 0;
   for (let n = tails.length - 1; n >= 0; n--) {
     const chance = tails[n] as number;
@@ -47,7 +43,8 @@ export function poissonTails(mean: number): Float64Array {
 }
 
 /**
- * What is to be expected of `table[n]` where n is the number of events; `table` is 0 beyond its end.
+ * What is to be expected of `table[n]` where n is the number of events, of which `mean`, 0 or more, are expected; `table` is
+ * 0 beyond its end.
  *
  * @example poissonMean([1], 2) // 0.1353
  */

@@ -1,13 +1,18 @@
-import { type GaussRule, gaussLegendre } from "../../numerics/gauss-legendre.ts";
-import { poissonChances, poissonMean, poissonTails } from "../../numerics/poisson.ts";
+import { gaussLegendre } from "../../numerics/gauss-legendre.ts";
+import { poissonMean, poissonTails } from "../../numerics/poisson.ts";
+import { acceptFlow, refuseSteep } from "../field/limits.ts";
 
-/** One of two equal banks of many channels, in which neither stream is mixed: transfer units of each stream. */
+/** A bank of many channels in which neither stream is mixed: the transfer units of both. */
 export interface Bank {
   readonly ofAir: number;
   readonly ofWater: number;
 }
 
-/** Throws a DomainError where NTU or R is negative, no number, or beyond what can be computed. */
+/**
+ * One of two equal banks. Throws a DomainError where NTU or R is negative, no number, or beyond what can be computed.
+ *
+ * @example halfOf(3, 2).ofWater // 3.000
+ */
 export function halfOf(NTU: number, R: number): Bank {
   acceptFlow(NTU, R);
   const ofAir = NTU / 2;
@@ -16,43 +21,63 @@ export function halfOf(NTU: number, R: number): Bank {
   return { ofAir, ofWater };
 }
 
-/** Places along the way of a stream, in its own transfer units, as a rule of Gauss has them. */
-export interface Places {
-  readonly at: Float64Array;
-  /** What each counts in a mean over the whole way of the stream. */
-  readonly share: Float64Array;
+/** One stream where it leaves a bank that both entered at one temperature each, at places along the other stream's way. */
+export interface Leaving {
+  /** In transfer units of the other stream, from where that enters; alike from both ends. */
+  readonly places: readonly number[];
+  /** What each place counts in a mean over the whole way. Places where the change is less than 1e-12 are left out. */
+  readonly share: readonly number[];
+  /** How far this stream has come from its own temperature to that of the other one: 0 to 1. */
+  readonly change: readonly number[];
 }
 
-/**
- * A front is one wide over the root of the transfer units, and the places lie the closer the nearer to the ends; this many
- * give eleven digits.
- */
-const placesFor = (length: number) => Math.ceil(5 + 3 * Math.sqrt(length));
-
-function places(length: number, whole: number): Places {
-  const { nodes, weights }: GaussRule = gaussLegendre(placesFor(length));
-  const part = length === whole ? 1 : length / whole;
-  return { at: nodes.map((node) => node * length), share: weights.map((weight) => weight * part) };
-}
-
-/** Of the front that one stream leaves in the other, erfc(s)/2 at a distance of s, this holds all but 1e-12. */
+/** Over the root of the transfer units, a stream brings its change to the other in a front erfc(s)/2: 1e-12 at 5. */
 const FRONT = 5;
 
-/** Places along the water's way, as far as air that leaves there has changed at all. */
-export const alongWater = ({ ofAir, ofWater }: Bank): Places =>
-  places(Math.min(ofWater, (Math.sqrt(ofAir) + FRONT) ** 2), ofWater);
-
-export const alongAir = ({ ofAir }: Bank): Places => places(ofAir, ofAir);
+/** In a rule the nodes lie closer to each other towards the ends, as the root does; this many leave less than 1e-11. */
+const nodesFor = (span: number) => Math.ceil(4 + 3 * Math.sqrt(span));
 
 /**
- * How far a stream that crosses `own` of its transfer units has changed where it leaves, in parts of the difference with
- * which both entered: 1 - J(own, at), where `at` counts the other stream's transfer units from where that enters.
- *
- * 1 - J is the chance that the first of two counts with these means is above the second.
+ * The change is 1 - J(own, s) with Goldstein's J, where `own` counts the transfer units of the stream itself and s those of
+ * the other: the chance that a count with the mean `own` comes out above one with the mean s.
  */
-export function changes(own: number, { at }: Places): Float64Array {
+function leaving(own: number, other: number, span: number): Leaving {
+  const { nodes, weights } = gaussLegendre(nodesFor(span));
+  const part = span === other ? 1 : span / other;
   const tails = poissonTails(own);
-  const change = new Float64Array(at.length);
-  for (let i = 0; i < at.length; i++) change[i] = poissonMean(tails, at[i] as number);
-  return change;
+  const places: number[] = [];
+  const share: number[] = [];
+  const change: number[] = [];
+  for (let i = 0; i < nodes.length; i++) {
+    const place = (nodes[i] as number) * span;
+    places.push(place);
+    share.push((weights[i] as number) * part);
+    change.push(poissonMean(tails, place));
+  }
+  return { places, share, change };
+}
+
+/** The air, along the water's way. */
+export const airLeaving = ({ ofAir, ofWater }: Bank): Leaving =>
+  leaving(ofAir, ofWater, Math.min(ofWater, (Math.sqrt(ofAir) + FRONT) ** 2));
+
+/** The water, along the air's way: the whole of it, so that places from both ends fall on one another. */
+export const waterLeaving = ({ ofAir, ofWater }: Bank): Leaving => leaving(ofWater, ofAir, ofAir);
+
+/**
+ * The mean of the change in one place times what is left to change in another: the same, or the one as far from the other
+ * end of the way.
+ *
+ * Of the air, in the same place, it is what a second bank takes off the air that leaves a first, where the water enters
+ * both at 0: of what comes to one place of the second, that leaves as much as the first leaves in the opposite place, and
+ * the water runs the other way.
+ */
+export function meanTakenTwice({ share, change }: Leaving, place: "same" | "opposite"): number {
+  const last = change.length - 1;
+  let sum = 0;
+  for (let i = 0; i <= last; i++) {
+    const there = change[place === "same" ? i : last - i] as number;
+    sum += (share[i] as number) * (change[i] as number) * (1 - there);
+  }
+  return sum;
 }

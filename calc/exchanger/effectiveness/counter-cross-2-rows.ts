@@ -1,16 +1,24 @@
 import { numerical } from "../../relation/relation.ts";
-import { fieldEffectiveness } from "../field/field-effectiveness.ts";
-import { twoPassAccuracy, twoPassEquations, twoPassMethod, twoPassSources } from "../field/two-passes.ts";
-import { layouts } from "../layouts.ts";
+import { airLeaving, halfOf, meanTakenTwice } from "./bank-response.ts";
+import { unmixedEffectiveness } from "./cross-unmixed.ts";
 import { onTheAir } from "./on-the-air.ts";
+import {
+  airOfBank,
+  banks,
+  functionJ,
+  headerMethod,
+  lines,
+  partsOfHeader,
+  twoPassAccuracy,
+  twoPassSources,
+} from "./two-pass-words.ts";
 
 /**
  * Temperature effectiveness of the air, 0 to 1, in cross-flow: two passes of many channels, one behind the other,
  * against the air, with the water mixed in the return header. NTU and R are on the air, 0 or more; with NTU Infinity
  * the limit.
  *
- * From the field of both streams. Throws a DomainError where one is negative, or NTU so large that the field cannot be
- * computed: 2000, divided by R where R is above 1.
+ * Throws a DomainError where one is negative, R above 1000, or NTU above 2000, divided by R where R is above 1.
  *
  * @example counterCross2Rows.compute({ NTU: 3, R: 1 }) // 0.7125
  */
@@ -18,15 +26,24 @@ export const counterCross2Rows = numerical({
   id: "exchanger/effectiveness/counter-cross-2-rows",
   title: "Effectiveness of two passes counter-cross, many channels, water mixed in the return header",
   ...onTheAir,
-  tex: twoPassEquations,
-  method: twoPassMethod(
-    "The water enters the pass that the air meets last, is mixed in the return header, and runs back through the other pass.",
+  tex: lines(
+    String.raw`P = P_\mathrm{p} + \frac{P_\mathrm{b}\,(1 - R\,P_\mathrm{p})}{1 - R\,P_\mathrm{p} + R\,P_\mathrm{b}}`,
+    partsOfHeader(),
+    airOfBank(),
+    banks(),
+    functionJ(),
+  ),
+  method: headerMethod(
+    "The water enters the bank behind, which the air meets last, is mixed in the return header, and runs back through the bank in front.",
   ),
   sources: twoPassSources,
   accuracy: twoPassAccuracy,
-  // In the limit the stream of smaller capacity rate takes on the whole span.
-  compute: ({ NTU, R }) =>
-    NTU === Number.POSITIVE_INFINITY
-      ? Math.min(1, 1 / R)
-      : fieldEffectiveness(layouts["counter-cross-2-rows"], NTU, R),
+  compute: ({ NTU, R }) => {
+    // In the limit the stream of smaller capacity rate takes on the whole span.
+    if (NTU === Number.POSITIVE_INFINITY) return Math.min(1, 1 / R);
+    const behind = meanTakenTwice(airLeaving(halfOf(NTU, R)), "same");
+    const P_p = unmixedEffectiveness(NTU / 2, R);
+    const cold = 1 - R * P_p;
+    return P_p + (behind * cold) / (cold + R * behind);
+  },
 });

@@ -1,16 +1,23 @@
 import { numerical } from "../../relation/relation.ts";
-import { fieldEffectiveness } from "../field/field-effectiveness.ts";
-import { twoPassAccuracy, twoPassEquations, twoPassMethod, twoPassSources } from "../field/two-passes.ts";
-import { layouts } from "../layouts.ts";
+import { linkedPassesParallel } from "./linked-passes-parallel.ts";
 import { onTheAir } from "./on-the-air.ts";
+import {
+  airOfBank,
+  banks,
+  functionJ,
+  lines,
+  parallelMethod,
+  twoPassAccuracy,
+  twoPassSources,
+  waterOfBank,
+} from "./two-pass-words.ts";
 
 /**
  * Temperature effectiveness of the air, 0 to 1, in cross-flow: two passes of many channels, one behind the other, with
  * the air, with every channel in the same place along the air in both. NTU and R are on the air, 0 or more; with NTU
  * Infinity the limit.
  *
- * From the field of both streams. Throws a DomainError where one is negative, or NTU so large that the field cannot be
- * computed: 2000, divided by R where R is above 1.
+ * Throws a DomainError where one is negative, R above 1000, or NTU above 2000, divided by R where R is above 1.
  *
  * @example parallelCross2RowsIdentical.compute({ NTU: 3, R: 1 }) // 0.4926
  */
@@ -18,9 +25,15 @@ export const parallelCross2RowsIdentical = numerical({
   id: "exchanger/effectiveness/parallel-cross-2-rows-identical",
   title: "Effectiveness of two passes parallel-cross, many channels, channels kept in order",
   ...onTheAir,
-  tex: twoPassEquations,
-  method: twoPassMethod(
-    "The water enters the pass that the air meets first. Each channel runs back through the other pass in the same place along the air, the first as the first.",
+  tex: lines(
+    String.raw`P = \int_0^1 T\,(1 - T)\,\mathrm{d}\eta + \frac{1}{R} \int_0^1 T_\mathrm{w}(\xi)\,\bigl(1 - T_\mathrm{w}(1 - \xi)\bigr)\,\mathrm{d}\xi`,
+    airOfBank(),
+    waterOfBank(),
+    banks(),
+    functionJ(),
+  ),
+  method: parallelMethod(
+    "The water enters the bank in front, which the air meets first. Each channel runs back through the other bank in the same place along the air, the first as the first.",
   ),
   sources: twoPassSources,
   accuracy: twoPassAccuracy,
@@ -29,5 +42,5 @@ export const parallelCross2RowsIdentical = numerical({
   compute: ({ NTU, R }) =>
     NTU === Number.POSITIVE_INFINITY
       ? Math.min(1, Math.max(0, 1 / R - 1))
-      : fieldEffectiveness(layouts["parallel-cross-2-rows-identical"], NTU, R),
+      : linkedPassesParallel(NTU, R, "identical"),
 });

@@ -18,17 +18,24 @@ function steepness({ NTU, R, channels, air }: Plan): number {
 }
 
 /**
+ * Throws a DomainError where a bank of many channels is too steep: `steepest` transfer units, the larger number of both
+ * streams, in a core of `NTU`.
+ */
+export function refuseSteep(NTU: number, steepest: number): void {
+  refuse(
+    steepest > STEEPEST,
+    "NTU",
+    "These are more transfer units than can be computed for many channels, at this ratio of heat-capacity rates. They may be as many as the bound.",
+    { value: (NTU * STEEPEST) / steepest, kind: "ratio" },
+  );
+}
+
+/**
  * Cells each way that a bank needs so that none is steeper than `inACell`. Throws a DomainError where many channels would
  * need too many; one channel never does.
  */
 export function cellsNeeded(plan: Plan, NTU: number, inACell: number): number {
-  const steepest = plan.NTU * (plan.air === "mixed" ? 1 : Math.max(1, plan.R));
-  refuse(
-    plan.channels === "many" && steepest > STEEPEST,
-    "NTU",
-    "These are more transfer units than the field can be computed for, at this ratio of heat-capacity rates. They may be as many as the bound.",
-    { value: (NTU * STEEPEST) / steepest, kind: "ratio" },
-  );
+  if (plan.channels === "many") refuseSteep(NTU, plan.NTU * (plan.air === "mixed" ? 1 : Math.max(1, plan.R)));
   return Math.ceil(steepness(plan) / inACell);
 }
 

@@ -36,7 +36,9 @@ describe("readings of a cooler that was rated", () => {
       fc.property(anyRig, (rig) => {
         const given = { ...rig, coolant: "water", p_w: 2e6 } as const;
         const rated = rateCooler(given);
+        // Near the limit a hair of temperature is a mile of size, and water is liquid up to 200 °C here.
         fc.pre(rated.P < 0.97 * rated.P_most && rig.UA < (rated.UA_most ?? Infinity));
+        fc.pre(rated.T_w_out < 473);
         const found = coolerFromReadings({ ...given, flows, T_3: rated.T_3, T_w_out: rated.T_w_out });
         expect((found.UA ?? 0) / rig.UA).toBeCloseTo(1, 6);
         expect(found.m_a).toBeCloseTo(rig.m_a, 7);

@@ -86,35 +86,37 @@ describe.each(withFormula)("$id", ({ id, effectiveness, peaks }) => {
 
   // Five passes with the air ripple by less than a hundred-thousandth where they have come to their end.
   const ripple = id === "parallel-cross-5" ? 1e-5 : 1e-14;
-  it.runIf(!peaks)("does not lose by more surface", () => {
-    fc.assert(
-      fc.property(someNTU, someR, fc.double({ min: 1, max: 3, noNaN: true }), (NTU, R, more) => {
-        return at(NTU * more, R) >= at(NTU, R) * (1 - ripple) - 1e-300;
-      }),
-      runs,
-    );
-  });
+  if (peaks) {
+    it("does not gain by less water, up to its peak", () => {
+      fc.assert(
+        fc.property(
+          fc.double({ min: 0.01, max: 1, noNaN: true }),
+          someR,
+          fc.double({ min: 1, max: 3, noNaN: true }),
+          (NTU, R, more) => at(NTU, R * more) <= at(NTU, R) * (1 + 1e-13),
+        ),
+        runs,
+      );
+    });
+  } else {
+    it("does not lose by more surface", () => {
+      fc.assert(
+        fc.property(someNTU, someR, fc.double({ min: 1, max: 3, noNaN: true }), (NTU, R, more) => {
+          return at(NTU * more, R) >= at(NTU, R) * (1 - ripple) - 1e-300;
+        }),
+        runs,
+      );
+    });
 
-  it.runIf(!peaks)("does not gain by less water", () => {
-    fc.assert(
-      fc.property(someNTU, someR, fc.double({ min: 1, max: 3, noNaN: true }), (NTU, R, more) => {
-        return at(NTU, R * more) <= at(NTU, R) * (1 + 1e-13);
-      }),
-      runs,
-    );
-  });
-
-  it.runIf(peaks)("does not gain by less water, up to its peak", () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.01, max: 1, noNaN: true }),
-        someR,
-        fc.double({ min: 1, max: 3, noNaN: true }),
-        (NTU, R, more) => at(NTU, R * more) <= at(NTU, R) * (1 + 1e-13),
-      ),
-      runs,
-    );
-  });
+    it("does not gain by less water", () => {
+      fc.assert(
+        fc.property(someNTU, someR, fc.double({ min: 1, max: 3, noNaN: true }), (NTU, R, more) => {
+          return at(NTU, R * more) <= at(NTU, R) * (1 + 1e-13);
+        }),
+        runs,
+      );
+    });
+  }
 
   it("gives the water what it takes from the air", () => {
     fc.assert(
