@@ -5,6 +5,8 @@ import type { Layout } from "../../calc/exchanger/layout.ts";
 /** Arrangements of one family, as tables and lists show them together. */
 export interface Family {
   readonly title: string;
+  /** The sentences with which every member's own text begins. */
+  readonly says: string;
   readonly members: readonly Arrangement[];
 }
 
@@ -22,10 +24,16 @@ function familyOf(layout: Layout): string {
   }
 }
 
+function commonOpening(texts: readonly string[]): string {
+  const [first = [], ...others] = texts.map((text) => text.split(/(?<=\.) /));
+  const parting = first.findIndex((sentence, i) => others.some((other) => other[i] !== sentence));
+  return first.slice(0, parting < 0 ? first.length : parting).join(" ");
+}
+
 /** Every arrangement by family, in the order of the list. */
 export const families: readonly Family[] = [
   ...Map.groupBy(arrangements, ({ layout }) => familyOf(layout)),
-].map(([title, members]) => ({ title, members }));
+].map(([title, members]) => ({ title, says: commonOpening(members.map(({ says }) => says)), members }));
 
 /** The same, one after the other. */
 export const arrangementsInOrder: readonly Arrangement[] = families.flatMap(({ members }) => members);

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useReducer } from "preact/hooks";
 import type { Calculator, Picture } from "../calculators/engine/calculator.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 import { drawers, fetchDrawer, type State } from "./drawing.ts";
@@ -19,10 +19,11 @@ export function pictureFor(calculator: Calculator, choices: Readonly<Record<stri
  */
 export function DrawnPicture(props: { picture: Picture<string, string>; state: State; isStale: boolean }) {
   const { picture, state, isStale } = props;
-  const [, setFetched] = useState(false);
+  // A calculator may change from one kind of picture to another, so each arrival counts.
+  const [, arrived] = useReducer((count: number) => count + 1, 0);
   const Drawer = drawers[picture.draw];
   useEffect(() => {
-    if (!drawers[picture.draw]) fetchDrawer(picture.draw).then(() => setFetched(true));
+    if (!drawers[picture.draw]) fetchDrawer(picture.draw).then(() => arrived(undefined));
   }, [picture.draw]);
   if (!Drawer) {
     return <figure class="fig" dangerouslySetInnerHTML={{ __html: "" }} />;

@@ -15,7 +15,7 @@ import type { Across } from "../../../calc/exchanger/layout.ts";
 import type { Relation } from "../../../calc/relation/relation.ts";
 import { subject } from "../subject.ts";
 
-interface Given extends Record<string, number | string> {
+export interface Given extends Record<string, number | string> {
   config: string;
   air: "unmixed" | "remixed";
   NTU: number;
@@ -39,10 +39,10 @@ const relations: Readonly<Record<string, Relation<"NTU" | "R">>> = {
   "remixed parallel_tube_unmixed_turn_mixed": parallelCross2Remixed,
 };
 
-/** The others, which only the field knows. */
-const layout = ({ config, air }: Given): Across => ({
+/** How the streams lie, for the field: of some of these nothing else is known. */
+export const layoutOf = ({ config, air }: Pick<Given, "config" | "air">): Across => ({
   kind: "across",
-  passes: 2,
+  passes: config.startsWith("single") ? 1 : 2,
   order: config.startsWith("counter") ? "counter" : "parallel",
   rows: config.endsWith("tube_mixed") ? 1 : "many",
   air,
@@ -50,13 +50,17 @@ const layout = ({ config, air }: Given): Across => ({
   next: "back",
 });
 
+/** The transfer units and the ratio, of the fluid of smaller capacity rate in the file, counted on the air. */
+export const onTheAirOf = ({ NTU, Cr, cmin }: Pick<Given, "NTU" | "Cr" | "cmin">) =>
+  cmin === "through" ? { NTU, R: Cr } : { NTU: NTU * Cr, R: 1 / Cr };
+
 /** Two passes of water across the air, on the fluid of smaller capacity rate; the air goes through once. */
 export default subject<Given>((given, trace) => {
-  const { config, air, NTU, Cr, cmin } = given;
-  const onTheAir = cmin === "through" ? { NTU, R: Cr } : { NTU: NTU * Cr, R: 1 / Cr };
+  const { config, air } = given;
+  const onTheAir = onTheAirOf(given);
   const relation = relations[`${air} ${config}`];
   const P = relation
     ? trace.use(relation, onTheAir, config)
-    : fieldEffectiveness(layout(given), onTheAir.NTU, onTheAir.R);
-  return { eff: cmin === "through" ? P : P * onTheAir.R };
+    : fieldEffectiveness(layoutOf(given), onTheAir.NTU, onTheAir.R);
+  return { eff: given.cmin === "through" ? P : P * onTheAir.R };
 });

@@ -121,6 +121,13 @@ test("a row that is not filed is refused", () => {
   expect(() => part(tableOf(first), { NTU: [0.33], R: [1] })).toThrow("no NTU of 0.33");
 });
 
+test("a family says once what all of its members begin with", () => {
+  for (const { says, members } of families)
+    for (const member of members) expect(member.says.startsWith(says)).toBe(true);
+  const swapped = families.find(({ title }) => title.endsWith("swapped"));
+  expect(swapped?.says).toMatch(/wrong way round.*[.]$/);
+});
+
 test("every arrangement stands in one family", () => {
   expect(arrangementsInOrder.map(({ id }) => id).sort()).toEqual(arrangements.map(({ id }) => id).sort());
   expect(families.map(({ title }) => title)).toEqual([
