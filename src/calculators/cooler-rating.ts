@@ -3,6 +3,7 @@ import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import {
   arrangementFrom,
   arrangementInputs,
+  besideOthers,
   chargeInputs,
   coolantInputs,
   fieldCores,
@@ -80,18 +81,12 @@ export default defineCalculator({
       waterOut: "T_w_out",
       title: "Temperatures inside, with the air from left to right.",
     },
-    {
-      draw: "chart",
+    ...besideOthers({
       vary: "UA",
       span: [10, 2000],
       x: "UA",
       y: "T_3",
-      curves: [
-        { label: "this arrangement" },
-        { label: "counterflow", dash: "ideal", with: { core: "counterflow", hoses: "right" } },
-        { label: "hoses swapped", dash: "alternative", with: { hoses: "swapped" } },
-      ],
       title: "Air after the cooler against the size of the cooler. The ring is the state above.",
-    },
+    }),
   ],
 });

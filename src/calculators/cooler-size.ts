@@ -3,6 +3,7 @@ import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import {
   arrangementFrom,
   arrangementInputs,
+  besideOthers,
   chargeInputs,
   coolantInputs,
   waterFlowInputs,
@@ -58,19 +59,13 @@ export default defineCalculator({
     ) as unknown as ReturnType<Calculator["model"]>;
   },
   pictures: [
-    {
-      draw: "chart",
+    ...besideOthers({
       vary: "T_3",
       span: [298.15, 373.15],
       x: "T_3",
       y: "UA",
-      curves: [
-        { label: "this arrangement" },
-        { label: "counterflow", dash: "ideal", with: { core: "counterflow", hoses: "right" } },
-        { label: "hoses swapped", dash: "alternative", with: { hoses: "swapped" } },
-      ],
       title:
         "Heat conductance needed against the air temperature wanted. A curve ends where no size is enough.",
-    },
+    }),
   ],
 });

@@ -65,19 +65,15 @@ export const airLeaving = ({ ofAir, ofWater }: Bank): Leaving =>
 export const waterLeaving = ({ ofAir, ofWater }: Bank): Leaving => leaving(ofWater, ofAir, ofAir);
 
 /**
- * The mean of the change in one place times what is left to change in another: the same, or the one as far from the other
- * end of the way.
- *
- * Of the air, in the same place, it is what a second bank takes off the air that leaves a first, where the water enters
- * both at 0: of what comes to one place of the second, that leaves as much as the first leaves in the opposite place, and
- * the water runs the other way.
+ * What a second bank takes off the air that leaves a first, in parts of the difference at the inlet, where the water runs
+ * the other way and enters both at the same temperature: of what comes to one place of the second bank, that leaves as much
+ * as the first leaves in the opposite place.
  */
-export function meanTakenTwice({ share, change }: Leaving, place: "same" | "opposite"): number {
-  const last = change.length - 1;
+export function takenBehind({ share, change }: Leaving): number {
   let sum = 0;
-  for (let i = 0; i <= last; i++) {
-    const there = change[place === "same" ? i : last - i] as number;
-    sum += (share[i] as number) * (change[i] as number) * (1 - there);
+  for (let i = 0; i < share.length; i++) {
+    const taken = change[i] as number;
+    sum += (share[i] as number) * taken * (1 - taken);
   }
   return sum;
 }

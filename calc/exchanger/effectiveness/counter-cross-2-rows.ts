@@ -1,5 +1,5 @@
 import { numerical } from "../../relation/relation.ts";
-import { airLeaving, halfOf, meanTakenTwice } from "./bank-response.ts";
+import { airLeaving, halfOf, takenBehind } from "./bank-response.ts";
 import { unmixedEffectiveness } from "./cross-unmixed.ts";
 import { onTheAir } from "./on-the-air.ts";
 import {
@@ -8,7 +8,7 @@ import {
   functionJ,
   headerMethod,
   lines,
-  partsOfHeader,
+  takenByBoth,
   twoPassAccuracy,
   twoPassSources,
 } from "./two-pass-words.ts";
@@ -28,7 +28,7 @@ export const counterCross2Rows = numerical({
   ...onTheAir,
   tex: lines(
     String.raw`P = P_\mathrm{p} + \frac{P_\mathrm{b}\,(1 - R\,P_\mathrm{p})}{1 - R\,P_\mathrm{p} + R\,P_\mathrm{b}}`,
-    partsOfHeader(),
+    takenByBoth(),
     airOfBank(),
     banks(),
     functionJ(),
@@ -41,7 +41,7 @@ export const counterCross2Rows = numerical({
   compute: ({ NTU, R }) => {
     // In the limit the stream of smaller capacity rate takes on the whole span.
     if (NTU === Number.POSITIVE_INFINITY) return Math.min(1, 1 / R);
-    const behind = meanTakenTwice(airLeaving(halfOf(NTU, R)), "same");
+    const behind = takenBehind(airLeaving(halfOf(NTU, R)));
     const P_p = unmixedEffectiveness(NTU / 2, R);
     const cold = 1 - R * P_p;
     return P_p + (behind * cold) / (cold + R * behind);

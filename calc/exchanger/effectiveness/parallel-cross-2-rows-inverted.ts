@@ -7,6 +7,7 @@ import {
   functionJ,
   lines,
   parallelMethod,
+  takenByBoth,
   twoPassAccuracy,
   twoPassSources,
   waterOfBank,
@@ -26,7 +27,8 @@ export const parallelCross2RowsInverted = numerical({
   title: "Effectiveness of two passes parallel-cross, many channels, nested bends",
   ...onTheAir,
   tex: lines(
-    String.raw`P = \int_0^1 T\,(1 - T)\,\mathrm{d}\eta + \frac{1}{R} \int_0^1 T_\mathrm{w}(\xi)\,\bigl(1 - T_\mathrm{w}(\xi)\bigr)\,\mathrm{d}\xi`,
+    String.raw`P = P_\mathrm{p} + P_\mathrm{b} - \frac{1}{R} \int_0^1 T_\mathrm{w}(\xi)^2\,\mathrm{d}\xi`,
+    takenByBoth(),
     airOfBank(),
     waterOfBank(),
     banks(),

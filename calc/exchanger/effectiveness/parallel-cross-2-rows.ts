@@ -1,5 +1,5 @@
 import { numerical } from "../../relation/relation.ts";
-import { airLeaving, halfOf, meanTakenTwice } from "./bank-response.ts";
+import { airLeaving, halfOf, takenBehind } from "./bank-response.ts";
 import { unmixedEffectiveness } from "./cross-unmixed.ts";
 import { onTheAir } from "./on-the-air.ts";
 import {
@@ -8,7 +8,7 @@ import {
   functionJ,
   headerMethod,
   lines,
-  partsOfHeader,
+  takenByBoth,
   twoPassAccuracy,
   twoPassSources,
 } from "./two-pass-words.ts";
@@ -27,7 +27,7 @@ export const parallelCross2Rows = numerical({
   ...onTheAir,
   tex: lines(
     String.raw`P = P_\mathrm{p}\,(1 - R\,P_\mathrm{p}) + P_\mathrm{b}`,
-    partsOfHeader(),
+    takenByBoth(),
     airOfBank(),
     banks(),
     functionJ(),
@@ -40,7 +40,7 @@ export const parallelCross2Rows = numerical({
   compute: ({ NTU, R }) => {
     // In the limit the first pass heats the water by R, and no further than to the air; the second brings the air to it.
     if (NTU === Number.POSITIVE_INFINITY) return 1 - Math.min(1, R);
-    const behind = meanTakenTwice(airLeaving(halfOf(NTU, R)), "same");
+    const behind = takenBehind(airLeaving(halfOf(NTU, R)));
     const P_p = unmixedEffectiveness(NTU / 2, R);
     return P_p * (1 - R * P_p) + behind;
   },

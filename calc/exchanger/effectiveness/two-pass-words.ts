@@ -29,7 +29,7 @@ export const banks = () =>
 export const airOfBank = () => String.raw`T(\eta) = J(N,\, N_\mathrm{w} \eta)`;
 export const waterOfBank = () => String.raw`T_\mathrm{w}(\xi) = 1 - J(N_\mathrm{w},\, N \xi)`;
 
-export const partsOfHeader = () =>
+export const takenByBoth = () =>
   String.raw`P_\mathrm{p} = \int_0^1 (1 - T)\,\mathrm{d}\eta \qquad P_\mathrm{b} = \int_0^1 T\,(1 - T)\,\mathrm{d}\eta`;
 
 export const functionJ = () =>
@@ -39,13 +39,16 @@ const scale =
   "Temperatures are counted from the entering water, 0, to the entering air, 1; N and N_w are the transfer units of one bank on each stream; ξ runs from 0 to 1 with the air through a bank, and η with the water.";
 const gauss = "by Gauss's rule, with so many points that eleven digits are right";
 
+const bothCold =
+  "With water that enters both banks at 0, the bank in front takes P_p off the air, and leaves it at T; the bank behind takes P_b more.";
+
 /** Water mixed in the return header; `led` says how it comes into its two passes. */
 export const headerMethod = (led: string) =>
-  `${scale} ${led} With water that enters both banks at 0, the bank in front takes P_p off the air, and leaves it at T; the bank behind takes P_b more. The rest of the formula is what the warmth of the water in the header changes, since a bank answers in proportion to each stream that enters it. The integrals are taken ${gauss}.`;
+  `${scale} ${led} ${bothCold} The rest of the formula is what the warmth of the water in the header changes, since a bank answers in proportion to each stream that enters it. The integrals are taken ${gauss}.`;
 
 /** Every channel goes on as itself, the water with the air. */
 export const parallelMethod = (led: string) =>
-  `${scale} ${led} T and T_w are the streams that leave the bank in front. The first integral is what the bank behind would take off that air with water at 0; the second what the water keeps of what it took up in front. Both are taken ${gauss}.`;
+  `${scale} ${led} ${bothCold} The water leaves the bank in front at T_w, and the last integral is what it gives back in the bank behind. All are taken ${gauss}.`;
 
 /** Every channel goes on as itself, the water against the air. */
 export const counterMethod = (led: string) =>
