@@ -182,32 +182,21 @@ export const arrangementInputs = {
   },
 } as const satisfies Record<string, Choice>;
 
-type ArrangementChoice = keyof typeof arrangementInputs;
 type Chart<I extends string, O extends string> = Omit<ChartPicture<I, O>, "draw" | "curves">;
-type Curve<I extends string, O extends string> = ChartPicture<I | ArrangementChoice, O>["curves"][number];
 
 /** A chart of the arrangement chosen beside counterflow and, where there is one, beside the other way round of the hoses. */
 export function besideOthers<I extends string, O extends string>(
   chart: Chart<I, O>,
-): readonly Picture<I | ArrangementChoice, O>[] {
-  const choosing = (choices: Partial<Record<ArrangementChoice, string>>) =>
-    choices as Partial<Record<I | ArrangementChoice, string>>;
-  const drawn = (label: string, hoses: string): Curve<I, O> => ({
-    label,
-    dash: "alternative",
-    with: choosing({ hoses }),
-  });
-  const own: Curve<I, O> = { label: "this arrangement" };
-  const ideal: Curve<I, O> = {
-    label: "counterflow",
-    dash: "ideal",
-    with: choosing({ core: "counterflow", hoses: "right" }),
-  };
-  const right = { hoses: ["right"] };
-  const swapped = { hoses: ["swapped"] };
-  return [
-    { ...chart, draw: "chart", when: right, curves: [own, ideal, drawn("hoses swapped", "swapped")] },
-    { ...chart, draw: "chart", when: swapped, curves: [own, ideal, drawn("hoses the right way", "right")] },
-    { ...chart, draw: "chart", curves: [own, ideal] },
+): readonly Picture<I | keyof typeof arrangementInputs, O>[] {
+  const own = { label: "this arrangement" };
+  const ideal = { label: "counterflow", dash: "ideal", with: { core: "counterflow", hoses: "right" } };
+  const other = (label: string, hoses: string) => ({ label, dash: "alternative", with: { hoses } });
+  const drawn = [
+    { when: { hoses: ["right"] }, curves: [own, ideal, other("hoses swapped", "swapped")] },
+    { when: { hoses: ["swapped"] }, curves: [own, ideal, other("hoses the right way", "right")] },
+    { curves: [own, ideal] },
   ];
+  return drawn.map((part) => ({ ...chart, draw: "chart", ...part })) as unknown as ReturnType<
+    typeof besideOthers<I, O>
+  >;
 }

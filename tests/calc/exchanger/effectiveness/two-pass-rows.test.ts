@@ -108,17 +108,25 @@ describe.each(ids)("%s", (id) => {
 });
 
 describe("two passes of many channels", () => {
-  it("do more against the air than with it, and channels in order more than a header, and that more than bends", () => {
+  it("do less with the air than against it", () => {
+    fc.assert(
+      fc.property(someNTU, someR, (NTU, R) =>
+        ids.slice(0, 3).every((id, i) => P(ids[i + 3] as typeof id, NTU, R) <= P(id, NTU, R) * (1 + 1e-12)),
+      ),
+      runs,
+    );
+  });
+
+  // The warmth falls along the air: warm channels that come back to cold ones' places give back less than the mean would,
+  // and those that come back to their own give back more (the inequality of sums of Chebyshev).
+  it("with the air give back least with channels in order, and most with nested bends", () => {
     fc.assert(
       fc.property(someNTU, someR, (NTU, R) => {
-        const counter = ["-identical", "", "-inverted"].map((turn) =>
-          P(`counter-cross-2-rows${turn}` as (typeof ids)[number], NTU, R),
+        const mixed = P("parallel-cross-2-rows", NTU, R);
+        return (
+          P("parallel-cross-2-rows-identical", NTU, R) >= mixed * (1 - 1e-12) &&
+          P("parallel-cross-2-rows-inverted", NTU, R) <= mixed * (1 + 1e-12)
         );
-        const parallel = ["-identical", "", "-inverted"].map((turn) =>
-          P(`parallel-cross-2-rows${turn}` as (typeof ids)[number], NTU, R),
-        );
-        const falling = [...counter, ...parallel];
-        return falling.every((value, i) => i === 0 || value <= (falling[i - 1] as number) * (1 + 1e-12));
       }),
       runs,
     );
