@@ -3,7 +3,7 @@ import { arrangements } from "../../../calc/exchanger/arrangements.ts";
 
 /** Those with a formula: they are fast, and good to the last digits. */
 export const withFormula = arrangements.filter(({ effectiveness }) => effectiveness.form !== "numerical");
-/** Those that are found from the field: right to about ten digits, and slower by a thousand times. */
+/** Those that are found from the field: right to about ten digits, and slower than a closed form. */
 export const fromField = arrangements.filter(({ effectiveness }) => effectiveness.form === "numerical");
 
 /** For every property: how often it is tried. */
