@@ -4,7 +4,7 @@ import { seawaterDensity } from "../fluids/seawater-density.ts";
 import { seawaterHeatCapacity } from "../fluids/seawater-heat-capacity.ts";
 import { boilingMargin } from "../fluids/water/boiling-margin.ts";
 import { boilingTemperature } from "../fluids/water/boiling-temperature.ts";
-import { waterDensity, waterEnthalpy } from "../fluids/water/water.ts";
+import { waterDensity, waterEnthalpy } from "../fluids/water/liquid-water.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";

@@ -1,32 +1,21 @@
 import { constants } from "../../constants.ts";
 import { accept, refuse } from "../../quantity/accept.ts";
 import type { SI } from "../../quantity/domain-error.ts";
-import type { Relation } from "../../relation/relation.ts";
 import { plain, type Trace } from "../../relation/trace.ts";
-import { saturationOverWater } from "../saturation-over-water.ts";
 import { atmosphericWaterConductivity } from "./atmospheric-water-conductivity.ts";
-import { atmosphericWaterDensity } from "./atmospheric-water-density.ts";
-import { atmosphericWaterEnthalpy } from "./atmospheric-water-enthalpy.ts";
 import { atmosphericWaterHeatCapacity } from "./atmospheric-water-heat-capacity.ts";
-import { ATMOSPHERIC_TO } from "./atmospheric-water-range.ts";
 import { atmosphericWaterViscosity } from "./atmospheric-water-viscosity.ts";
 import { boilingMargin } from "./boiling-margin.ts";
 import { boilingTemperature } from "./boiling-temperature.ts";
 import { compressedWaterConductivity } from "./compressed-water-conductivity.ts";
-import { compressedWaterDensity } from "./compressed-water-density.ts";
 import { compressedWaterEnthalpy } from "./compressed-water-enthalpy.ts";
 import { compressedWaterEntropy } from "./compressed-water-entropy.ts";
 import { compressedWaterHeatCapacity } from "./compressed-water-heat-capacity.ts";
 import { compressedWaterSpeedOfSound } from "./compressed-water-speed-of-sound.ts";
+import { choose, isAtmospheric, type WaterGiven, waterDensity, waterEnthalpy } from "./liquid-water.ts";
 import { steamEnthalpy } from "./steam-enthalpy.ts";
 import { vaporisationHeat } from "./vaporisation-heat.ts";
 import { waterViscosity } from "./water-viscosity.ts";
-
-/** Temperature in K and pressure in Pa absolute of liquid water. */
-export interface WaterGiven {
-  readonly T: SI;
-  readonly p: SI;
-}
 
 /** kg/m³, J/(kg K), J/kg, Pa s, W/(m K), J/(kg K), m/s, K, K, J/kg at the boiling temperature. */
 export interface WaterState {
@@ -42,49 +31,9 @@ export interface WaterState {
   readonly h_fg: SI;
 }
 
-/**
- * Up to this pressure, about 0.143 MPa, water is described by the equations for 0.1 MPa. It is the one under which water
- * boils where those equations end, so at any one pressure all liquid water has the same description, and differences of
- * enthalpy never cross from one to the other.
- */
-export const ATMOSPHERIC_UP_TO = saturationOverWater.compute({ T: ATMOSPHERIC_TO });
-
-/** Past the end of the equations, where water boils anyway, those for water under pressure lead a search on. */
-const isAtmospheric = ({ T, p }: WaterGiven) => p <= ATMOSPHERIC_UP_TO && T <= ATMOSPHERIC_TO;
-
-const choose =
-  (atmospheric: Relation<"T">, compressed: Relation<"T" | "p">) =>
-  (state: WaterGiven, trace: Trace = plain, where = "water"): SI =>
-    isAtmospheric(state)
-      ? trace.use(atmospheric, { T: state.T }, where)
-      : trace.use(compressed, { T: state.T, p: state.p }, where);
-
-/*
- * Single properties for solvers: T in K, p in Pa absolute, liquid or a little past boiling. They refuse nothing; a range
- * that is left becomes a note. Enthalpies are to be subtracted at one pressure.
- */
-
-/** Density, kg/m³. */
-export const waterDensity = choose(atmosphericWaterDensity, compressedWaterDensity);
-/** Heat capacity at constant pressure, J/(kg K). */
+/** Heat capacity at constant pressure, J/(kg K), as `waterDensity` gives the density. */
 export const waterHeatCapacity = choose(atmosphericWaterHeatCapacity, compressedWaterHeatCapacity);
-/** Enthalpy from the liquid at the triple point, J/kg. */
-export const waterEnthalpy = choose(atmosphericWaterEnthalpy, compressedWaterEnthalpy);
 const conductivity = choose(atmosphericWaterConductivity, compressedWaterConductivity);
-
-/** Differences of temperature below this lose digits in the difference of enthalpies, K. */
-const SMALL = 1e-3;
-
-/**
- * Mean heat capacity of water between two temperatures in K at p in Pa absolute, J/(kg K): the difference of enthalpies
- * over that of temperatures, and where these are equal, the heat capacity there.
- *
- * @example meanWaterHeatCapacity(298.15, 313.15, 2e5) // 4179.41 J/(kg K)
- */
-export function meanWaterHeatCapacity(T_1: SI, T_2: SI, p: SI): SI {
-  if (Math.abs(T_2 - T_1) < SMALL) return waterHeatCapacity({ T: (T_1 + T_2) / 2, p });
-  return (waterEnthalpy({ T: T_2, p }) - waterEnthalpy({ T: T_1, p })) / (T_2 - T_1);
-}
 
 /** Saturated steam is described up to here, Pa: 622.9 K. */
 const MOST_PRESSURE = 16.5e6;

@@ -4,7 +4,7 @@ import { arrangements } from "../../../calc/exchanger/arrangements.ts";
 import { type RateCoolerGiven, rateCooler } from "../../../calc/exchanger/rate-cooler.ts";
 import { sizeCooler } from "../../../calc/exchanger/size-cooler.ts";
 import { enthalpy } from "../../../calc/fluids/enthalpy.ts";
-import { waterEnthalpy } from "../../../calc/fluids/water/water.ts";
+import { waterEnthalpy } from "../../../calc/fluids/water/liquid-water.ts";
 import { DomainError } from "../../../calc/quantity/domain-error.ts";
 import { recording } from "../../../calc/relation/trace.ts";
 
