@@ -69,7 +69,7 @@ export const arrangements: readonly Arrangement[] = [
   arrangement(
     "parallel-flow",
     "Parallel flow",
-    "Air and water run side by side in the same direction, and their temperatures approach each other: however large the cooler is, the air leaves no colder than the water.",
+    "Air and water run the same way side by side, and their temperatures approach each other: however large the cooler is, the air leaves no colder than the water.",
     parallelFlow,
     { swapped: "counterflow" },
   ),

@@ -20,7 +20,7 @@ export interface Compared extends SmallerStream {
   readonly all: Readonly<Record<string, SI>>;
 }
 
-/** Beyond, every arrangement has reached what it can. */
+/** More than any cooler has. */
 const LARGEST_NTU = 50;
 const LARGEST_R = 20;
 
