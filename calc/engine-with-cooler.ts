@@ -62,6 +62,8 @@ export interface EngineWithCooler {
 }
 
 const TOLERANCE = 1e-13;
+/** So little of the most that an engine can take is left by no cooler, or it takes all the pressure. */
+const LEAST = 1e-3;
 
 /**
  * The air flow at which engine, compressor and cooler agree: the flow sets what the cooler does, and the charge that leaves
@@ -92,7 +94,7 @@ export const engineWithCooler: Model<EngineWithCoolerGiven, EngineWithCooler> = 
     rho: density.compute({ p: p_2, R_m, T: Math.min(T_2, given.T_w_in) }),
   });
   const missing = (m_a: SI) => at(m_a, plain).drawn - m_a;
-  const m_a = bracketedRoot(missing, TOLERANCE, most * (1 + TOLERANCE), { tolerance: TOLERANCE * most });
+  const m_a = bracketedRoot(missing, LEAST * most, most * (1 + TOLERANCE), { tolerance: TOLERANCE * most });
   const { drawn: _, ...charge } = at(m_a, trace);
   return { m_a, T_2, p_2, ...charge };
 };

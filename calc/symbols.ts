@@ -296,6 +296,7 @@ export const symbols = {
   ),
   N_p: entry(String.raw`N_\mathrm{p}`, "N_p", "number of passes", "ratio"),
   N_r: entry(String.raw`N_\mathrm{r}`, "N_r", "number of tube rows", "ratio"),
+  V_w: entry(String.raw`\dot{V}_\mathrm{w}`, "V̇_w", "volume flow of the water", "liquidFlow"),
   T_w: entry(String.raw`T_\mathrm{w}`, "T_w", "temperature of the water", "temperature"),
   Delta_T_1: entry(
     String.raw`\Delta T_1`,

@@ -58,15 +58,31 @@ export function meanOfAir(air: Pick<Air, "T_2" | "w">, T_3: SI, trace: Trace): S
 export const rateOfAir = (air: Air, T_3: SI, trace: Trace): SI =>
   trace.use(capacityRate, { m: air.m_a, c_m: meanOfAir(air, T_3, trace) }, "air");
 
-/** A note where the air leaves below its dew point: the heat of condensing is not in the formulas of dry exchangers. */
-export function noteDew(air: Pick<Air, "w" | "p_2">, T_3: SI, trace: Trace): void {
+/**
+ * A note where the air leaves below its dew point, or where the water does while the air on average does not: the heat of
+ * condensing is not in the formulas of dry exchangers.
+ */
+export function noteDew(
+  air: Pick<Air, "w" | "p_2">,
+  { T_3, T_w_in }: { readonly T_3: SI; readonly T_w_in: SI },
+  trace: Trace,
+): void {
   if (air.p_2 === undefined || air.w === 0) return;
   const p_v = vapourPressureFromHumidityRatio.compute({ p: air.p_2, w: air.w });
   const dewPoint = dewPointAtPressure({ p_v, p: air.p_2 }, plain, "charge");
-  if (dewPoint === undefined || T_3 >= dewPoint) return;
+  if (dewPoint === undefined || Math.min(T_3, T_w_in) >= dewPoint) return;
+  const limit = { value: dewPoint, kind: "temperature" } as const;
+  if (T_3 >= dewPoint) {
+    trace.note({
+      about: "T_3",
+      says: "On average the air leaves above its dew point at this pressure, and the water enters below it. Walls near the cold water may be wet all the same. The dew point is the bound.",
+      limit,
+    });
+    return;
+  }
   trace.note({
     about: "T_3",
     says: "The air leaves below its dew point at this pressure, so water condenses in the cooler. Its heat is not counted here: the air leaves warmer and the water takes up more than is shown. Fit a drain.",
-    limit: { value: dewPoint, kind: "temperature" },
+    limit,
   });
 }

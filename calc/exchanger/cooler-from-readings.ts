@@ -21,7 +21,10 @@ import {
   acceptWaterInlet,
   type Coolant,
   flowOf,
+  LARGEST_RATIO,
+  marginToBoiling,
   meanOfWater,
+  refuseScarceWater,
   WATER_TEMPERATURE,
   type WaterGiven,
 } from "./water-side.ts";
@@ -49,6 +52,7 @@ export interface ReadCooler extends Partial<SmallerStream>, Partial<MeanDifferen
   readonly NTU: SI | undefined;
   readonly UA: SI | undefined;
   readonly P_most: SI;
+  readonly Delta_T_sat: SI | undefined;
 }
 
 /** Common practice, no source: a heat balance that closes this well is acceptable. */
@@ -78,7 +82,15 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
   const c_w = meanOfWater(coolant, T_w_in, T_w_out, trace);
   const sides = sidesOf(given, { c_a, c_w, T_2, T_3, T_w_in, T_w_out }, coolant, trace);
   const { C_a, R, Q_a, Q_w } = sides;
-  noteDew(air, T_3, trace);
+  if (given.flows === "air")
+    refuse(
+      R > LARGEST_RATIO,
+      "T_3",
+      "The air changes so little against the water that nothing can be said of the cooler. It has to be below the bound.",
+      { value: T_2 - (T_w_out - T_w_in) / LARGEST_RATIO, kind: "temperature" },
+    );
+  else refuseScarceWater(given, sides.m_w, R);
+  noteDew(air, { T_3, T_w_in }, trace);
 
   const delta_Q = Q_w === undefined ? undefined : trace.use(heatBalance, { Q_a, Q_w }, "cooler");
   if (delta_Q !== undefined && Math.abs(delta_Q) > ACCEPTABLE)
@@ -89,13 +101,16 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
     });
 
   const P_most = reach(arrangement, R).P;
-  const found =
-    P < reachWithinSize(arrangement, R).P ? sizeFrom(arrangement, { P, R, C_a }, trace) : undefined;
+  const P_built = reachWithinSize(arrangement, R).P;
+  const found = P < P_built ? sizeFrom(arrangement, { P, R, C_a }, trace) : undefined;
   if (!found)
     trace.note({
       about: "P",
-      says: "The readings give more than this arrangement can reach at this ratio of the heat-capacity rates, however large it is. A reading, a flow or the arrangement is not what was given; swapped hoses show themselves in this way. The most is the bound.",
-      limit: { value: P_most, kind: "fraction" },
+      says:
+        P < P_most
+          ? "The readings are so near to the most that this arrangement can do that no cooler is large enough for them. A reading or a flow is wrong. What is out of reach begins at the bound."
+          : "The readings give more than this arrangement can reach at this ratio of the heat-capacity rates, however large it is. A reading, a flow or the arrangement is not what was given; hoses given as swapped may be the right way round. The most is the bound.",
+      limit: { value: P_built, kind: "fraction" },
     });
   return {
     P,
@@ -108,12 +123,19 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
     NTU: found?.NTU,
     UA: found?.UA,
     P_most,
+    Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
     ...(found && onSmallerStream({ P, R, NTU: found.NTU }, trace)),
-    ...(found && meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, Q: Q_a, UA: found.UA }, trace)),
+    ...(found && meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, P, R, NTU: found.NTU }, trace)),
   };
 };
 
 function acceptOutlets(given: ReadingsGiven, T_2: SI, T_w_in: SI) {
+  refuse(
+    T_w_in >= T_2,
+    "T_w_in",
+    "The water enters no colder than the air, so it cannot cool it. It has to be below the bound.",
+    { value: T_2, kind: "temperature" },
+  );
   const T_3 = accept("T_3", "The air temperature after the cooler", given.T_3, AIR_TEMPERATURE);
   const T_w_out = accept("T_w_out", "The water temperature at the outlet", given.T_w_out, WATER_TEMPERATURE);
   const temperature = (value: SI) => ({ value, kind: "temperature" as const });

@@ -1,13 +1,13 @@
 import { explicit } from "../relation/relation.ts";
 
 /**
- * Flow in kg/s that carries Q in W away with a rise of Delta_T in K, with the mean heat capacity c_m in J/(kg K).
+ * Flow in kg/s that carries Q in W away with a change of its temperature of Delta_T in K, with the mean heat capacity c_m in J/(kg K).
  *
  * @example flowForDuty.compute({ Q: 44796, c_m: 4182, Delta_T: 11.906 }) // 0.8997 kg/s
  */
 export const flowForDuty = explicit({
   id: "exchanger/flow-for-duty",
-  title: "Water flow for a duty and a rise",
+  title: "Flow for a duty and a change of temperature",
   inputs: {
     Q: { symbol: "Q", kind: "heatFlow" },
     c_m: { symbol: "c_m", kind: "specificHeat" },

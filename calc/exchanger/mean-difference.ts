@@ -1,6 +1,6 @@
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
-import { correctionFactor } from "./correction-factor.ts";
+import { correctionFromTransferUnits } from "./correction-from-transfer-units.ts";
 import { logMeanDifference } from "./log-mean-difference.ts";
 import { temperatureGap } from "./temperature-gap.ts";
 
@@ -15,24 +15,28 @@ interface Ends {
   readonly T_3: SI;
   readonly T_w_in: SI;
   readonly T_w_out: SI;
-  readonly Q: SI;
-  readonly UA: SI;
+  readonly P: SI;
+  readonly R: SI;
+  readonly NTU: SI;
 }
 
 /** Below this, in K, the logarithm of the ends is noise. */
 const NO_GAP = 1e-6;
+/** Nearer to what counterflow can do than this, its transfer units are noise. */
+const NO_REST = 1e-9;
 /** Common practice, no source: below it a little more duty needs much more area. */
 const STEEP = 0.75;
 
 /** The logarithmic mean difference as in counterflow, and what the arrangement makes of it. */
-export function meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, Q, UA }: Ends, trace: Trace): MeanDifference {
+export function meanDifferenceOf(ends: Ends, trace: Trace): MeanDifference {
+  const { T_2, T_3, T_w_in, T_w_out, P, R, NTU } = ends;
   const sign = Math.sign(T_2 - T_w_in);
-  if (sign * (T_2 - T_w_out) < NO_GAP || sign * (T_3 - T_w_in) < NO_GAP)
-    return { Delta_T_lm: undefined, F: undefined };
+  const isOpen = sign * (T_2 - T_w_out) > NO_GAP && sign * (T_3 - T_w_in) > NO_GAP;
+  if (!isOpen || P * Math.max(1, R) > 1 - NO_REST) return { Delta_T_lm: undefined, F: undefined };
   const Delta_T_1 = trace.use(temperatureGap, { T: T_2, T_w: T_w_out }, "air inlet, water outlet");
   const Delta_T_2 = trace.use(temperatureGap, { T: T_3, T_w: T_w_in }, "air outlet, water inlet");
   const Delta_T_lm = trace.use(logMeanDifference, { Delta_T_1, Delta_T_2 }, "cooler");
-  const F = trace.use(correctionFactor, { Q, UA, Delta_T_lm }, "cooler");
+  const F = trace.use(correctionFromTransferUnits, { P, R, NTU }, "cooler");
   if (F < STEEP)
     trace.note({
       about: "F",

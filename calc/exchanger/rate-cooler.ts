@@ -1,4 +1,4 @@
-import { accept } from "../quantity/accept.ts";
+import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { type AirGiven, noteDew } from "./air-side.ts";
@@ -6,10 +6,11 @@ import { arrangementOf } from "./arrangements.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
 import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
 import { acceptInlets, oneRound, settleOutlets } from "./outlets.ts";
-import { reach } from "./reach.ts";
+import { firstPeak, reach } from "./reach.ts";
 import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
 import { transferUnits } from "./transfer-units.ts";
-import { marginToBoiling, type WaterGiven } from "./water-side.ts";
+import { LARGEST_UNITS } from "./transfer-units-needed.ts";
+import { marginToBoiling, refuseScarceWater, type WaterGiven } from "./water-side.ts";
 
 /** The cooler by its arrangement's id and its heat conductance in W/K, and both streams at their inlets. */
 export interface RateCoolerGiven extends AirGiven, WaterGiven {
@@ -18,8 +19,8 @@ export interface RateCoolerGiven extends AirGiven, WaterGiven {
 }
 
 /**
- * K, W, W/K. `P_most` is the most that the arrangement reaches at this R, and `UA_most` the conductance at which, where
- * more makes it worse.
+ * K, W, W/K. `P_most` is the most that the arrangement reaches at this R. `UA_most` is the conductance from which on more
+ * makes it worse, where there is one.
  */
 export interface RatedCooler extends SmallerStream, MeanDifference {
   readonly T_3: SI;
@@ -53,10 +54,17 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
     atMost: 1e7,
   });
   const inlets = acceptInlets(given, trace);
-  const { air, coolant, T_w_in } = inlets;
+  const { air, coolant, m_w, T_w_in } = inlets;
 
   const effectiveness = (through: Trace) => (C_a: SI, R: SI) => {
     const NTU = through.use(transferUnits, { UA, C_a }, "cooler");
+    refuseScarceWater(given, m_w, R);
+    refuse(
+      NTU * Math.max(1, R) > LARGEST_UNITS,
+      "UA",
+      "No cooler is so large for these flows. It may be as much as the bound.",
+      { value: (LARGEST_UNITS * C_a) / Math.max(1, R), kind: "conductance" },
+    );
     return through.use(arrangement.effectiveness, { NTU, R }, arrangement.name);
   };
   const settled = settleOutlets(inlets, effectiveness(plain));
@@ -64,15 +72,15 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
   const NTU = transferUnits.compute({ UA, C_a });
   const Q = trace.use(dutyOfRate, { C: C_a, T_in: air.T_2, T_out: T_3 }, "cooler");
 
-  const most = reach(arrangement, R);
-  const UA_most = Number.isFinite(most.NTU) ? most.NTU * C_a : undefined;
-  if (UA_most !== undefined && UA > UA_most)
+  const peak = firstPeak(arrangement, R);
+  const UA_most = peak && peak.NTU * C_a;
+  if (peak && UA_most !== undefined && NTU > peak.NTU && P < peak.P)
     trace.note({
       about: "UA",
       says: "With these flows this arrangement is past its best: more area makes its effectiveness fall. The best is at the bound.",
       limit: { value: UA_most, kind: "conductance" },
     });
-  noteDew(air, T_3, trace);
+  noteDew(air, { T_3, T_w_in }, trace);
   return {
     T_3,
     T_w_out,
@@ -83,9 +91,9 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
     C_a,
     C_w,
     ...onSmallerStream({ P, R, NTU }, trace),
-    ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, Q, UA }, trace),
-    P_most: most.P,
+    ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, P, R, NTU }, trace),
+    P_most: reach(arrangement, R).P,
     UA_most,
-    Delta_T_sat: marginToBoiling(coolant, T_w_out, trace),
+    Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
   };
 };

@@ -21,25 +21,35 @@ const LARGE = 64;
  *
  * @example reach(arrangementOf("parallel-cross-2"), 0.5).NTU // 3.14
  */
-export function reach({ effectiveness, peaks }: Arrangement, R: SI): Reach {
-  const at = (NTU: SI) => effectiveness.compute({ NTU, R });
-  const limit = { P: at(Infinity), NTU: Infinity };
-  if (!peaks) return limit;
-  const peak = peakOf(at, 1 / Math.max(1, R));
+export function reach(arrangement: Arrangement, R: SI): Reach {
+  const limit = { P: arrangement.effectiveness.compute({ NTU: Infinity, R }), NTU: Infinity };
+  if (!arrangement.peaks) return limit;
+  const peak = firstPeak(arrangement, R) ?? endOf(arrangement, R);
   return peak.P > limit.P ? peak : limit;
 }
 
-/** The first peak, sought in doubled steps from `start` on; the end where P rises so far. */
-function peakOf(at: (NTU: SI) => SI, start: SI): Reach {
-  let NTU = start;
-  let here = at(NTU);
-  for (; NTU < LARGE * start; NTU *= 2) {
+/** With next to no water that warms, the peak lies beyond what is searched, and is as flat. */
+function endOf({ effectiveness }: Arrangement, R: SI): Reach {
+  const NTU = LARGE / Math.max(1, R);
+  return { P: effectiveness.compute({ NTU, R }), NTU };
+}
+
+/**
+ * The smallest size past which the effectiveness of an arrangement falls at R, if there is one up to 64 transfer units. It may
+ * rise again far beyond.
+ */
+export function firstPeak({ effectiveness, peaks }: Arrangement, R: SI): Reach | undefined {
+  if (!peaks) return undefined;
+  const at = (NTU: SI) => effectiveness.compute({ NTU, R });
+  const start = 1 / Math.max(1, R);
+  let here = at(start);
+  for (let NTU = start; NTU < LARGE * start; NTU *= 2) {
     const next = at(2 * NTU);
     if (next <= here) {
-      const peak = highestPoint(at, NTU === start ? 0 : NTU / 2, 2 * NTU, PLACE * NTU);
-      return { P: at(peak), NTU: peak };
+      const top = highestPoint(at, NTU === start ? 0 : NTU / 2, 2 * NTU, PLACE * NTU);
+      return { P: at(top), NTU: top };
     }
     here = next;
   }
-  return { P: here, NTU };
+  return undefined;
 }

@@ -2,7 +2,6 @@ import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain } from "../relation/trace.ts";
 import { AIR_TEMPERATURE, type AirGiven, noteDew, rateOfAir } from "./air-side.ts";
-import type { Arrangement } from "./arrangement.ts";
 import { arrangementOf } from "./arrangements.ts";
 import { capacityRatio } from "./capacity-ratio.ts";
 import { conductance } from "./conductance.ts";
@@ -20,6 +19,7 @@ import {
   marginToBoiling,
   meanOfWater,
   rateOfWater,
+  refuseScarceWater,
   type WaterGiven,
 } from "./water-side.ts";
 
@@ -46,7 +46,6 @@ export interface SizedCooler extends SmallerStream, MeanDifference {
 
 /** Nearer to the best outlet than this, in K, the size grows beyond all bounds. */
 const AT_BEST = 1e-6;
-const STEP = 0.01;
 const SETTLED = 1e-10;
 const ROUNDS = 100;
 
@@ -71,20 +70,23 @@ export const sizeCooler: Model<SizeCoolerGiven, SizedCooler> = (given, trace = p
   const T_w_out = settleWater(given, inlets, Q);
   const C_w = rateOfWater(coolant, m_w, { T_w_in, T_w_out }, trace);
   const R = trace.use(capacityRatio, { C_a, C_w }, "cooler");
+  refuseScarceWater(given, m_w, R);
   const P = trace.use(temperatureEffectiveness, { T_in: air.T_2, T_out: T_3, T_w_in }, "wanted");
 
-  const best = bestOutlet(arrangement, inlets, R);
+  const best = settleOutlets(inlets, (_, ratio) => reachWithinSize(arrangement, ratio).P).T_3;
   refuse(
-    Math.abs(T_3 - T_w_in) < Math.abs(best - T_w_in) + AT_BEST,
+    Math.abs(T_3 - T_w_in) < Math.abs(best - T_w_in) + AT_BEST || P >= reachWithinSize(arrangement, R).P,
     "T_3",
-    "No size of this arrangement reaches that with these flows. An endlessly large one, or its best one, ends at the bound. More water, colder water or another arrangement goes further.",
+    `No size of this arrangement reaches that with these flows. The largest, or its best one, ends at the bound. More water, ${
+      air.T_2 > T_w_in ? "colder" : "hotter"
+    } water or another arrangement goes further.`,
     { value: best, kind: "temperature" },
   );
   const NTU = transferUnitsNeeded(arrangement, { P, R });
   trace.use(arrangement.effectiveness, { NTU, R }, `${arrangement.name}, the NTU found put back`);
   const UA = trace.use(conductance, { NTU, C_a }, "cooler");
   trace.use(waterOutletTemperature, { T_w_in, R, P, T_in: air.T_2 }, "cooler");
-  noteDew(air, T_3, trace);
+  noteDew(air, { T_3, T_w_in }, trace);
   return {
     UA,
     NTU,
@@ -95,22 +97,12 @@ export const sizeCooler: Model<SizeCoolerGiven, SizedCooler> = (given, trace = p
     C_a,
     C_w,
     ...onSmallerStream({ P, R, NTU }, trace),
-    ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, Q, UA }, trace),
+    ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, P, R, NTU }, trace),
     P_most: reach(arrangement, R).P,
     T_3_best: best,
-    Delta_T_sat: marginToBoiling(coolant, T_w_out, trace),
+    Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
   };
 };
-
-/**
- * The outlet of the largest cooler, or of the best where more makes it worse. Heat capacities move the ratio by a few per
- * cent from `R`, and over so little what can be reached is a straight line.
- */
-function bestOutlet(arrangement: Arrangement, inlets: Inlets, R: SI): SI {
-  const here = reachWithinSize(arrangement, R).P;
-  const slope = (reachWithinSize(arrangement, R * (1 + STEP)).P - here) / (R * STEP);
-  return settleOutlets(inlets, (_, ratio) => here + slope * (ratio - R)).T_3;
-}
 
 /** The wanted outlet, which lies between the air before the cooler and the water. */
 function acceptOutlet(wanted: SI | undefined, T_2: SI, T_w_in: SI): SI {
@@ -147,7 +139,7 @@ function settleWater(given: WaterGiven, { air, coolant, m_w, T_w_in }: Inlets, Q
       isVolume ? "V_w" : "m_w",
       "With so little water it would have to leave at or beyond the temperature at which the air enters. It has to be above the bound.",
       isVolume && rho !== undefined
-        ? { value: least / rho, kind: "volumeFlow" }
+        ? { value: least / rho, kind: "liquidFlow" }
         : { value: least, kind: "massFlow" },
     );
   }

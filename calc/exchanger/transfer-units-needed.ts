@@ -3,7 +3,7 @@ import { decayLength } from "../numerics/decay-area.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import type { Arrangement } from "./arrangement.ts";
 import { counterflowTransferUnitsOf } from "./counterflow-transfer-units.ts";
-import { type Reach, reach } from "./reach.ts";
+import { firstPeak, type Reach, reach } from "./reach.ts";
 import { shellTransferUnitsOf } from "./shell-transfer-units.ts";
 
 /** Where the formula can be turned round. */
@@ -17,7 +17,7 @@ const turnedRound: Readonly<Record<string, (P: SI, R: SI) => SI>> = {
 };
 
 /** More than this on the air, or on the water, no cooler has. */
-const LARGEST = 1000;
+export const LARGEST_UNITS = 1000;
 const TOLERANCE = 1e-12;
 /** Below it, of (1 + R) P, two terms say all that a number can hold. */
 const BEGINNING = 1e-8;
@@ -27,7 +27,7 @@ const tooMuch = (says: string, P: SI) => new DomainError("P", says, { value: P, 
 /** The most that an arrangement does with no more than a thousand transfer units on either stream. */
 export function reachWithinSize(arrangement: Arrangement, R: SI): Reach {
   const most = reach(arrangement, R);
-  const largest = LARGEST / Math.max(1, R);
+  const largest = LARGEST_UNITS / Math.max(1, R);
   if (most.NTU <= largest) return most;
   return { P: arrangement.effectiveness.compute({ NTU: largest, R }), NTU: largest };
 }
@@ -55,7 +55,7 @@ export function transferUnitsNeeded(
     );
   // Every arrangement begins alike: P = NTU - (1 + R) NTU²/2 + ...
   if ((1 + R) * P < BEGINNING) return P * (1 + ((1 + R) * P) / 2);
-  const largest = LARGEST / Math.max(1, R);
+  const largest = LARGEST_UNITS / Math.max(1, R);
   const formula = turnedRound[arrangement.id];
   const NTU = formula ? formula(P, R) : searched(arrangement, { P, R }, Math.min(most.NTU, largest));
   if (NTU === undefined || NTU > largest)
@@ -68,13 +68,17 @@ export function transferUnitsNeeded(
 
 /** The root between what counterflow would need, less than which nothing does with, and `to`; missing if it is beyond. */
 function searched(
-  { effectiveness }: Arrangement,
+  arrangement: Arrangement,
   { P, R }: { readonly P: SI; readonly R: SI },
   to: SI,
 ): SI | undefined {
-  const missing = (NTU: SI) => effectiveness.compute({ NTU, R }) - P;
+  const missing = (NTU: SI) => arrangement.effectiveness.compute({ NTU, R }) - P;
   const from = counterflowTransferUnitsOf(P, R);
   if (missing(from) >= 0) return from;
+  // Past a peak there may be a fall and another rise, and doubled steps could miss the first crossing.
+  const peak = firstPeak(arrangement, R);
+  if (peak && P <= peak.P && from < peak.NTU)
+    return bracketedRoot(missing, from, peak.NTU, { tolerance: TOLERANCE * from });
   let end = Math.min(2 * from, to);
   while (missing(end) < 0) {
     if (end === to) return undefined;

@@ -61,7 +61,7 @@ export const waterForDuty: Model<WaterForDutyGiven, WaterForDuty> = (given, trac
     T_w_out,
     Delta_T_w,
     Q,
-    Delta_T_sat: marginToBoiling(coolant, T_w_out, trace),
+    Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
   };
 };
 
@@ -92,6 +92,12 @@ function dutyOf(
   if (given.duty === "stated")
     return accept("Q", "The duty", given.Q, { kind: "heatFlow", above: 0, atMost: 1e9 });
   const air = acceptAir(given);
+  refuse(
+    T_w_in >= air.T_2,
+    "T_w_in",
+    "The water enters no colder than the air, so it cannot cool it. It has to be below the bound.",
+    { value: air.T_2, kind: "temperature" },
+  );
   const T_3 = accept("T_3", "The air temperature after the cooler", given.T_3, AIR_TEMPERATURE);
   refuse(
     T_3 >= air.T_2,
@@ -116,10 +122,10 @@ function dutyOf(
   if (T_w_out > T_3)
     trace.note({
       about: "T_w_out",
-      says: "The water leaves hotter than the air does. Only water that enters where the air leaves can do that; with swapped hoses no size is enough. The air leaves at the bound.",
+      says: "The water leaves hotter than the air does. Passes against the air can do that, and one large pass across; with swapped hoses hardly any cooler can. The air leaves at the bound.",
       limit: { value: T_3, kind: "temperature" },
     });
-  noteDew(air, T_3, trace);
+  noteDew(air, { T_3, T_w_in }, trace);
   const C_a = rateOfAir(air, T_3, trace);
   return trace.use(dutyOfRate, { C: C_a, T_in: air.T_2, T_out: T_3 }, "cooler");
 }

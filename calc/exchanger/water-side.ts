@@ -5,7 +5,7 @@ import { seawaterHeatCapacity } from "../fluids/seawater-heat-capacity.ts";
 import { boilingMargin } from "../fluids/water/boiling-margin.ts";
 import { boilingTemperature } from "../fluids/water/boiling-temperature.ts";
 import { waterDensity, waterEnthalpy } from "../fluids/water/liquid-water.ts";
-import { accept } from "../quantity/accept.ts";
+import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 import { capacityRate } from "./capacity-rate.ts";
@@ -29,7 +29,7 @@ export interface WaterGiven {
 
 export type Coolant =
   | { readonly kind: "water"; readonly p_w: SI }
-  | { readonly kind: "seawater"; readonly S: SI }
+  | { readonly kind: "seawater"; readonly S: SI; readonly p_w: SI }
   | { readonly kind: "stated"; readonly c: SI };
 
 export const WATER_TEMPERATURE = { kind: "temperature", atLeast: 273.15, atMost: 473.15 } as const;
@@ -41,31 +41,22 @@ const ONE_ATMOSPHERE = constants.p_sl.value;
 
 /** Checks the liquid; throws a DomainError that names p_w, S or c. */
 export function acceptCoolant(given: WaterGiven): Coolant {
-  switch (given.coolant) {
-    case "water":
-      return {
-        kind: "water",
-        p_w: accept("p_w", "The water pressure, absolute,", given.p_w ?? USUAL_PRESSURE, {
-          kind: "pressure",
-          atLeast: 5_000,
-          atMost: 5e6,
-        }),
-      };
-    case "seawater":
-      return {
-        kind: "seawater",
-        S: accept("S", "The salinity", given.S, { kind: "fraction", atLeast: 0, atMost: 0.12 }),
-      };
-    case "stated":
-      return {
-        kind: "stated",
-        c: accept("c", "The heat capacity of the coolant", given.c, {
-          kind: "specificHeat",
-          atLeast: 500,
-          atMost: 10_000,
-        }),
-      };
+  if (given.coolant === "stated") {
+    const c = accept("c", "The heat capacity of the coolant", given.c, {
+      kind: "specificHeat",
+      atLeast: 500,
+      atMost: 10_000,
+    });
+    return { kind: "stated", c };
   }
+  const p_w = accept("p_w", "The water pressure, absolute,", given.p_w ?? USUAL_PRESSURE, {
+    kind: "pressure",
+    atLeast: 5_000,
+    atMost: 5e6,
+  });
+  if (given.coolant === "water") return { kind: "water", p_w };
+  const S = accept("S", "The salinity", given.S, { kind: "fraction", atLeast: 0, atMost: 0.12 });
+  return { kind: "seawater", S, p_w };
 }
 
 export const acceptWaterInlet = (given: WaterGiven): SI =>
@@ -75,8 +66,25 @@ export const acceptWaterInlet = (given: WaterGiven): SI =>
 export function flowOf(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI {
   if (given.flow !== "volume")
     return accept("m_w", "The water flow", given.m_w, { kind: "massFlow", above: 0, atMost: 10_000 });
-  const V_dot = accept("V_w", "The water flow", given.V_w, { kind: "volumeFlow", above: 0, atMost: 10 });
+  const V_dot = accept("V_w", "The water flow", given.V_w, { kind: "liquidFlow", above: 0, atMost: 10 });
   return trace.use(massFlow, { rho: densityAt(given, coolant, T_w_in, trace), V_dot }, "water");
+}
+
+/** With less water than a hundredth of what the air carries there is nothing to cool with. */
+export const LARGEST_RATIO = 100;
+
+/** Refuses a ratio of heat-capacity rates R with hardly any water, and names the least flow in the way it was given. */
+export function refuseScarceWater(given: WaterGiven, m_w: SI, R: SI): void {
+  if (R <= LARGEST_RATIO) return;
+  const part = R / LARGEST_RATIO;
+  refuse(
+    true,
+    given.flow === "volume" ? "V_w" : "m_w",
+    "That is hardly any water for so much air. It has to be above the bound.",
+    given.flow === "volume"
+      ? { value: (given.V_w ?? 0) * part, kind: "liquidFlow" }
+      : { value: m_w * part, kind: "massFlow" },
+  );
 }
 
 /** Density of the liquid at its inlet, kg/m³; undefined for a stated liquid whose density is not known. */
@@ -104,6 +112,9 @@ function densityAt(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace
   }
 }
 
+/** Far beyond boiling, where the equations of the liquid end, K: from there on a search goes with the mean so far. */
+const LIQUID_ENDS = 573.15;
+
 /** Mean heat capacity of the liquid in J/(kg K) between two temperatures that differ. */
 export function meanOfWater(coolant: Coolant, T_w_in: SI, T_w_out: SI, trace: Trace): SI {
   switch (coolant.kind) {
@@ -116,9 +127,10 @@ export function meanOfWater(coolant: Coolant, T_w_in: SI, T_w_out: SI, trace: Tr
         "seawater, at its mean temperature",
       );
     case "water": {
+      const T_out = Math.min(T_w_out, LIQUID_ENDS);
       const h_in = waterEnthalpy({ T: T_w_in, p: coolant.p_w }, trace, "water, at the inlet");
-      const h_out = waterEnthalpy({ T: T_w_out, p: coolant.p_w }, trace, "water, at the outlet");
-      return trace.use(meanHeatCapacity, { h_in, h_out, T_in: T_w_in, T_out: T_w_out }, "water");
+      const h_out = waterEnthalpy({ T: T_out, p: coolant.p_w }, trace, "water, at the outlet");
+      return trace.use(meanHeatCapacity, { h_in, h_out, T_in: T_w_in, T_out }, "water");
     }
   }
 }
@@ -132,15 +144,24 @@ export const rateOfWater = (
 ): SI =>
   trace.use(capacityRate, { m: m_w, c_m: meanOfWater(coolant, span.T_w_in, span.T_w_out, trace) }, "water");
 
-/** Kelvin to boiling of fresh water at its outlet, with a note where there are none left. */
-export function marginToBoiling(coolant: Coolant, T_w_out: SI, trace: Trace): SI | undefined {
-  if (coolant.kind !== "water") return undefined;
-  const T_sat = trace.use(boilingTemperature, { p: coolant.p_w }, "water, at the outlet");
-  const margin = trace.use(boilingMargin, { T_sat, T: T_w_out }, "water, at the outlet");
+/**
+ * Kelvin to boiling of the water where it is hottest, at one of its ends, with a note where there are none left. Seawater
+ * boils half a kelvin later than the fresh water that it is taken for here.
+ */
+export function marginToBoiling(
+  coolant: Coolant,
+  { T_w_in, T_w_out }: { readonly T_w_in: SI; readonly T_w_out: SI },
+  trace: Trace,
+): SI | undefined {
+  if (coolant.kind === "stated") return undefined;
+  const isOutlet = T_w_out >= T_w_in;
+  const where = isOutlet ? "water, at the outlet" : "water, at the inlet";
+  const T_sat = trace.use(boilingTemperature, { p: coolant.p_w }, where);
+  const margin = trace.use(boilingMargin, { T_sat, T: Math.max(T_w_in, T_w_out) }, where);
   if (margin <= 0)
     trace.note({
-      about: "T_w_out",
-      says: "The water would boil before it leaves. The numbers hold only for water that stays liquid: give it more flow or more pressure. The hot wall boils sooner than the outlet. At this pressure water boils at the bound.",
+      about: isOutlet ? "T_w_out" : "T_w_in",
+      says: "The water would boil. The numbers hold only for water that stays liquid: give it more flow or more pressure. The hot wall boils sooner than the stream. At this pressure water boils at the bound.",
       limit: { value: T_sat, kind: "temperature" },
     });
   return margin;

@@ -36,7 +36,7 @@ export const seawaterDensity = property({
       input: "T",
       from: 273.15,
       to: 333.15,
-      says: "The density of seawater is known between 0 °C and 60 °C only, and this is past the bound.",
+      says: "The density of seawater is known from the freezing point of fresh water to that of a hot drain only, and this is past the bound.",
     },
     {
       input: "S",

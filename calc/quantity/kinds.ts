@@ -90,6 +90,14 @@ export const kinds = {
     us: "ft3/min",
     units: ["m3/s", "m3/min", "m3/h", "L/s", "L/min", "ft3/min", "gal/min", "impgal/min"],
   },
+  liquidFlow: {
+    name: "volume flow of a liquid",
+    si: "m3/s",
+    kilo: "m3/s",
+    metric: "L/min",
+    us: "gal/min",
+    units: ["L/min", "L/s", "m3/h", "gal/min", "impgal/min", "ft3/min", "m3/s"],
+  },
   volume: {
     name: "volume",
     si: "m3",

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { engineWithCooler } from "../../calc/engine-with-cooler.ts";
+import { arrangements } from "../../calc/exchanger/arrangements.ts";
 
 const engine = {
   T_1: 298.15,
@@ -28,6 +29,13 @@ const engine = {
 test("the flow is the one that its own charge makes the engine draw", () => {
   const { m_a, rho_3 } = engineWithCooler(engine);
   expect(0.94 * rho_3 * 0.0087 * 15).toBeCloseTo(m_a, 12);
+});
+
+test("every arrangement finds its flow", () => {
+  for (const { id } of arrangements) {
+    const { m_a, rho_3 } = engineWithCooler({ ...engine, arrangement: id });
+    expect(0.94 * rho_3 * 0.0087 * 15).toBeCloseTo(m_a, 12);
+  }
 });
 
 test("a larger cooler lets the engine breathe more, a greater loss less", () => {

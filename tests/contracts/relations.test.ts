@@ -43,6 +43,7 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   specificVolume: [0.2, 1.2],
   massFlow: [0.05, 2],
   volumeFlow: [0.05, 2],
+  liquidFlow: [1e-5, 1e-2],
   volume: [1e-3, 2e-2],
   ratio: [1.1, 4],
   fraction: [0.3, 0.9],

@@ -3,7 +3,7 @@ import { capacityRate } from "../../../calc/exchanger/capacity-rate.ts";
 import { capacityRatio } from "../../../calc/exchanger/capacity-ratio.ts";
 import { conductance } from "../../../calc/exchanger/conductance.ts";
 import { coolerOutletTemperature } from "../../../calc/exchanger/cooler-outlet-temperature.ts";
-import { correctionFactor } from "../../../calc/exchanger/correction-factor.ts";
+import { correctionFromTransferUnits } from "../../../calc/exchanger/correction-from-transfer-units.ts";
 import { dutyOfRate } from "../../../calc/exchanger/duty-of-rate.ts";
 import { flowForDuty } from "../../../calc/exchanger/flow-for-duty.ts";
 import { heatBalance } from "../../../calc/exchanger/heat-balance.ts";
@@ -63,7 +63,7 @@ export const liquidDensityRelations: readonly AnyRelation[] = [
 /** How far the water is from boiling. */
 export const boilingRelations: readonly AnyRelation[] = [boilingTemperature, boilingMargin];
 
-const meanDifferenceRelations: readonly AnyRelation[] = [temperatureGap, logMeanDifference, correctionFactor];
+const meanDifferenceRelations: readonly AnyRelation[] = [temperatureGap, logMeanDifference, correctionFromTransferUnits];
 
 const common: readonly AnyRelation[] = [
   ...streamRelations,
