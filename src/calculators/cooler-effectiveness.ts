@@ -3,11 +3,12 @@ import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import {
   arrangementFrom,
   arrangementInputs,
+  boilingResult,
   chargeInputs,
   coolantInputs,
   waterFlowInputs,
 } from "./parts/exchanger.ts";
-import { readingRelations } from "./parts/exchanger-relations.ts";
+import { boilingRelations, readingRelations } from "./parts/exchanger-relations.ts";
 
 const airMeasured = { flows: ["both", "air"] } as const;
 const waterMeasured = { flows: ["both", "water"] } as const;
@@ -25,7 +26,7 @@ export default defineCalculator({
       symbol: "T_3",
       kind: "temperature",
       start: 331.95,
-      limits: [223.15, 573.15],
+      limits: [223.15, 773.15],
       help: "The mean of the whole outlet: it leaves in stripes.",
     },
     moisture: chargeInputs.moisture,
@@ -75,9 +76,10 @@ export default defineCalculator({
     C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
     NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
     Delta_T_lm: { label: "Logarithmic mean difference", symbol: "Delta_T_lm", kind: "temperatureDifference" },
+    Delta_T_sat: boilingResult,
     F: { label: "Its correction", symbol: "F", kind: "ratio" },
   },
-  relations: readingRelations,
+  relations: [...readingRelations, ...boilingRelations],
   model: (given, trace) => {
     const arrangement = arrangementFrom(given);
     const found = coolerFromReadings(

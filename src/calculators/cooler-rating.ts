@@ -4,14 +4,13 @@ import {
   arrangementFrom,
   arrangementInputs,
   besideOthers,
+  boilingResult,
   chargeInputs,
   coolantInputs,
   fieldCores,
   waterFlowInputs,
 } from "./parts/exchanger.ts";
 import { boilingRelations, ratingRelations } from "./parts/exchanger-relations.ts";
-
-const withField = { picture: ["inside"] } as const;
 
 export default defineCalculator({
   id: "cooler-rating",
@@ -32,13 +31,6 @@ export default defineCalculator({
     ...chargeInputs,
     ...coolantInputs,
     ...waterFlowInputs,
-    picture: {
-      label: "Picture",
-      options: { inside: "temperatures inside", size: "air outlet against size" },
-      start: "inside",
-      help: "",
-      heading: "Shown",
-    },
   },
   results: {
     T_3: { label: "Air after the cooler", symbol: "T_3", kind: "temperature" },
@@ -53,12 +45,8 @@ export default defineCalculator({
     NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
     Delta_T_lm: { label: "Logarithmic mean difference", symbol: "Delta_T_lm", kind: "temperatureDifference" },
     F: { label: "Its correction", symbol: "F", kind: "ratio" },
-    Delta_T_sat: {
-      label: "Water outlet below boiling",
-      symbol: "Delta_T_sat",
-      kind: "temperatureDifference",
-      when: { coolant: ["water"] },
-    },
+    Delta_T_sat: boilingResult,
+    UA_most: { label: "Best size", symbol: "UA", kind: "conductance", inPicture: true },
   },
   relations: [...ratingRelations, ...boilingRelations],
   model: (given, trace) => {
@@ -71,7 +59,7 @@ export default defineCalculator({
   pictures: [
     {
       draw: "field",
-      when: { ...withField, core: fieldCores },
+      when: { core: fieldCores },
       arrangement: arrangementFrom,
       NTU: "NTU",
       R: "R",
@@ -81,11 +69,14 @@ export default defineCalculator({
       waterOut: "T_w_out",
       title: "Temperatures inside, with the air from left to right.",
     },
+  ],
+  also: [
     ...besideOthers({
       vary: "UA",
       span: [10, 2000],
       x: "UA",
       y: "T_3",
+      best: { at: "UA_most", label: "best size" },
       title: "Air after the cooler against the size of the cooler. The ring is the state above.",
     }),
   ],

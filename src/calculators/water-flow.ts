@@ -1,6 +1,6 @@
 import { waterForDuty } from "../../calc/exchanger/water-for-duty.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs, coolantInputs, waterFlowInputs } from "./parts/exchanger.ts";
+import { boilingResult, chargeInputs, coolantInputs, waterFlowInputs } from "./parts/exchanger.ts";
 import { boilingRelations, waterFlowRelations } from "./parts/exchanger-relations.ts";
 
 const fromAir = { duty: ["air"] } as const;
@@ -36,7 +36,7 @@ export default defineCalculator({
       symbol: "T_3",
       kind: "temperature",
       start: 332.15,
-      limits: [223.15, 573.15],
+      limits: [223.15, 773.15],
       help: "",
       when: fromAir,
     },
@@ -74,16 +74,11 @@ export default defineCalculator({
   },
   results: {
     m_w: { label: "Water flow", symbol: "m_w", kind: "massFlow" },
-    V_w: { label: "The same at the inlet", symbol: "V_dot", kind: "volumeFlow" },
+    V_w: { label: "The same at the inlet", symbol: "V_w", kind: "liquidFlow" },
     T_w_end: { label: "Water outlet", symbol: "T_w_out", kind: "temperature", when: byRise },
     rise: { label: "Rise of the water", symbol: "Delta_T_w", kind: "temperatureDifference", when: byOutlet },
     duty_found: { label: "Duty", symbol: "Q", kind: "heatFlow", when: fromAir },
-    Delta_T_sat: {
-      label: "Water outlet below boiling",
-      symbol: "Delta_T_sat",
-      kind: "temperatureDifference",
-      when: { coolant: ["water"] },
-    },
+    Delta_T_sat: boilingResult,
   },
   relations: [...waterFlowRelations, ...boilingRelations],
   model: (given, trace) => {

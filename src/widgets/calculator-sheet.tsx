@@ -8,7 +8,7 @@ import { type Evaluation, evaluate, type Success } from "../calculators/engine/e
 import { isShown } from "../calculators/engine/shown.ts";
 import { ChoiceRow } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";
-import { DrawnPicture, pictureFor } from "./picture.tsx";
+import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { change, restore, surroundings } from "./settings.ts";
 import { Spoken } from "./spoken.tsx";
@@ -101,14 +101,20 @@ export function CalculatorSheet({
     set({ ...entries, fields: { ...entries.fields, [id]: entry } });
   };
 
-  const picture = standing && pictureFor(calculator, standing.entries.choices);
-  const drawn = standing && picture && (
-    <DrawnPicture
-      picture={picture}
-      isStale={isStale}
-      state={{ calculator, given: standing.evaluation.given, values: standing.outcome.values, around }}
-    />
-  );
+  // A path is drawn over its fields, everything else under them.
+  const pictures = standing ? picturesFor(calculator, standing.entries.choices) : [];
+  const drawn = (over: boolean) =>
+    standing &&
+    pictures
+      .filter((picture) => (picture.draw === "stations") === over)
+      .map((picture, place) => (
+        <DrawnPicture
+          key={place}
+          picture={picture}
+          isStale={isStale}
+          state={{ calculator, given: standing.evaluation.given, values: standing.outcome.values, around }}
+        />
+      ));
 
   return (
     <div ref={root}>
@@ -121,7 +127,7 @@ export function CalculatorSheet({
           <b>Note</b> {unread.join(" ")}
         </div>
       )}
-      {picture?.draw === "stations" && drawn}
+      {drawn(true)}
       <div class="two">
         <div class="give">
           <p class="sub">You give</p>
@@ -185,7 +191,7 @@ export function CalculatorSheet({
           )}
         </div>
       </div>
-      {picture?.draw !== "stations" && drawn}
+      {drawn(false)}
       <Tools
         shown={{ calculator, entries, outcome: evaluation.outcome, around }}
         onReset={() => {

@@ -38,8 +38,10 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const inX = (si: SI) => fromSI(si, xUnit, context);
   const inY = (si: SI) => fromSI(si, yUnit, context);
   const here = Number(values[picture.x] ?? given[picture.x]);
+  const bestAt = picture.best && values[picture.best.at];
   const from = Math.min(picture.span[0], here);
-  const to = Math.max(picture.span[1], here);
+  // Far enough past the best that the fall can be seen.
+  const to = Math.max(picture.span[1], here, 2 * (bestAt ?? 0));
   const sweep = Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
   const curves = picture.curves.map((curve) => ({
     label: curve.label,
@@ -53,6 +55,10 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
       return [inX(at), inY(swept?.[curve.y ?? picture.y] ?? Number.NaN)];
     }),
   }));
+  const best =
+    bestAt === undefined
+      ? undefined
+      : tryModel(calculator, given, { ...(picture.holding as Given), [picture.vary]: bestAt })?.[picture.y];
   const now = values[picture.y];
   const isHere = now !== undefined && Number.isFinite(here);
   return (
@@ -61,6 +67,9 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
       x={{ label: x.label.toLowerCase(), unit: unitLabel(xUnit), from: inX(from), to: inX(to) }}
       y={{ label: y.label.toLowerCase(), unit: unitLabel(yUnit) }}
       curves={curves}
+      {...(picture.best &&
+        bestAt !== undefined &&
+        best !== undefined && { best: { x: inX(bestAt), y: inY(best), label: picture.best.label } })}
       {...(isHere && {
         state: {
           x: inX(here),

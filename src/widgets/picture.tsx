@@ -6,10 +6,18 @@ import { drawers, fetchDrawer, type State } from "./drawing.ts";
 /** Pictures that hold their title among words of their own. */
 const saysItself: ReadonlySet<string> = new Set(["units", "field"]);
 
+type Choices = Readonly<Record<string, string>>;
+
 /** What a calculator's definition asks to be drawn for the choices made, if anything. */
-export function pictureFor(calculator: Calculator, choices: Readonly<Record<string, string>>) {
-  return calculator.pictures?.find((picture) => isShown(calculator, picture.when, choices)) ?? null;
-}
+export const pictureFor = (calculator: Calculator, choices: Choices) =>
+  calculator.pictures?.find((picture) => isShown(calculator, picture.when, choices)) ?? null;
+
+/** All of them: that one, and what is drawn under it. */
+export const picturesFor = (calculator: Calculator, choices: Choices): readonly Picture<string, string>[] =>
+  [
+    pictureFor(calculator, choices),
+    calculator.also?.find((one) => isShown(calculator, one.when, choices)),
+  ].filter((picture) => picture !== null && picture !== undefined);
 
 /**
  * That picture for the state at hand.

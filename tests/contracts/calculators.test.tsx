@@ -12,7 +12,7 @@ import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
 import { isShown } from "../../src/calculators/engine/shown.ts";
 import { CalculatorSheet } from "../../src/widgets/calculator-sheet.tsx";
 import { fetchDrawers } from "../../src/widgets/drawing.ts";
-import { DrawnPicture, pictureFor } from "../../src/widgets/picture.tsx";
+import { DrawnPicture, picturesFor } from "../../src/widgets/picture.tsx";
 import {
   anyText,
   around,
@@ -74,6 +74,7 @@ describe.each(calculators)("$file", ({ file, calculator }) => {
     ...Object.values(calculator.inputs),
     ...Object.values(calculator.results),
     ...(calculator.pictures ?? []),
+    ...(calculator.also ?? []),
   ].map(({ when }) => when);
 
   test("is named as its file, and asks a question", () => {
@@ -140,18 +141,17 @@ describe.each(calculators)("$file", ({ file, calculator }) => {
 
   test("draws each of its pictures, with nothing in it that is no number", () => {
     // One way to make the choices for each picture, and for each core that it may show.
-    const one = new Map<string, (typeof ways)[number]>();
-    for (const choices of ways) {
-      const picture = pictureFor(calculator, choices);
-      if (!picture) continue;
-      const core = picture.draw === "field" ? picture.arrangement(choices) : "";
-      const key = `${calculator.pictures?.indexOf(picture)} ${core}`;
-      if (!one.has(key)) one.set(key, choices);
-    }
-    for (const choices of one.values()) {
+    const all = [...(calculator.pictures ?? []), ...(calculator.also ?? [])];
+    const one = new Map<string, { choices: (typeof ways)[number]; picture: (typeof all)[number] }>();
+    for (const choices of ways)
+      for (const picture of picturesFor(calculator, choices)) {
+        const core = picture.draw === "field" ? picture.arrangement(choices) : "";
+        const key = `${all.indexOf(picture)} ${core}`;
+        if (!one.has(key)) one.set(key, { choices, picture });
+      }
+    for (const { choices, picture } of one.values()) {
       const { outcome, given } = evaluate(calculator, startWith(calculator, choices), metric);
-      const picture = outcome && pictureFor(calculator, choices);
-      if (!picture) continue;
+      if (!outcome) continue;
       const state = { calculator, given, values: outcome.values, around: metric };
       const html = renderToString(<DrawnPicture picture={picture} state={state} isStale={false} />);
       expect(html, JSON.stringify(choices)).toMatch(/<svg|<table/);

@@ -19,7 +19,7 @@ test("a cooler is rated, and swapped hoses cost what they cost", async () => {
     NTU: 3.949,
     R: 0.03585,
   });
-  const figure = calculatorOn(page, "cooler-rating").locator("figure.fig");
+  const figure = calculatorOn(page, "cooler-rating").locator("figure.fig").first();
   await figure.getByText("190.0").first().waitFor();
   await choose(page, "cooler-rating", "hoses", "swapped");
   expectShown(await resultsOf(page, "cooler-rating"), {
@@ -119,7 +119,7 @@ describe("every arrangement", () => {
     const seen = new Set<string>();
     for (const core of cores) {
       await choose(page, "cooler-rating", "core", core);
-      const figure = calculatorOn(page, "cooler-rating").locator("figure.fig");
+      const figure = calculatorOn(page, "cooler-rating").locator("figure.fig").first();
       await figure.locator("svg").first().waitFor({ state: "attached" });
       const label = (await figure.locator("svg").first().getAttribute("aria-label")) ?? "";
       expect(label).not.toMatch(notANumber);

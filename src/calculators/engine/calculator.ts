@@ -55,6 +55,11 @@ export interface ChartPicture<I extends string, O extends string> {
   readonly vary: I;
   readonly span: readonly [SI, SI];
   readonly holding?: Partial<Record<I, string>>;
+  /**
+   * An outcome that is the value of `vary` at which `y` is best: marked with these words, and within the span. Where the
+   * outcome is missing there is no best.
+   */
+  readonly best?: { readonly at: O; readonly label: string };
   /** The input or outcome on the x axis at the present state. */
   readonly x: I | O;
   readonly y: O;
@@ -156,6 +161,8 @@ export interface Calculator<I extends string = string, O extends string = string
   readonly model: Model<Record<I, SI | string>, { readonly [id in O]?: SI | undefined }>;
   /** The first one whose condition holds is drawn. */
   readonly pictures?: readonly Picture<NoInfer<I>, NoInfer<O>>[];
+  /** Drawn under it, in the same way. */
+  readonly also?: readonly Picture<NoInfer<I>, NoInfer<O>>[];
 }
 
 /** Keeps the names of inputs and results while a definition is written, and widens them for those who use it. */

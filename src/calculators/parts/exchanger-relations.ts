@@ -63,7 +63,11 @@ export const liquidDensityRelations: readonly AnyRelation[] = [
 /** How far the water is from boiling. */
 export const boilingRelations: readonly AnyRelation[] = [boilingTemperature, boilingMargin];
 
-const meanDifferenceRelations: readonly AnyRelation[] = [temperatureGap, logMeanDifference, correctionFromTransferUnits];
+const meanDifferenceRelations: readonly AnyRelation[] = [
+  temperatureGap,
+  logMeanDifference,
+  correctionFromTransferUnits,
+];
 
 const common: readonly AnyRelation[] = [
   ...streamRelations,

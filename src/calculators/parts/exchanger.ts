@@ -1,6 +1,6 @@
 import type { Arrangement } from "../../../calc/exchanger/arrangement.ts";
 import { arrangements } from "../../../calc/exchanger/arrangements.ts";
-import type { ChartPicture, Choice, Field, Picture } from "../engine/calculator.ts";
+import type { ChartPicture, Choice, Field, Outcome, Picture } from "../engine/calculator.ts";
 
 /** The charge that enters the cooler. */
 export const chargeInputs = {
@@ -51,7 +51,7 @@ export const chargeInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
-const fresh = { coolant: ["water"] } as const;
+const aqueous = { coolant: ["water", "seawater"] } as const;
 const stated = { coolant: ["stated"] } as const;
 
 /** The liquid that cools, without its flow. */
@@ -80,7 +80,7 @@ export const coolantInputs = {
     limits: [20_000, 2_000_000],
     typical: [101_325, 700_000],
     help: "Decides when it boils.",
-    when: fresh,
+    when: aqueous,
   },
   S: {
     label: "Salinity",
@@ -104,6 +104,14 @@ export const coolantInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
+/** How far the water is from boiling where it is hottest. */
+export const boilingResult = {
+  label: "Water below boiling",
+  symbol: "Delta_T_sat",
+  kind: "temperatureDifference",
+  when: aqueous,
+} as const satisfies Outcome;
+
 /** How much of it flows. */
 export const waterFlowInputs = {
   flow: {
@@ -124,8 +132,8 @@ export const waterFlowInputs = {
   },
   V_w: {
     label: "Water flow",
-    symbol: "V_dot",
-    kind: "volumeFlow",
+    symbol: "V_w",
+    kind: "liquidFlow",
     start: 0.0009,
     limits: [1e-7, 1],
     typical: [2e-5, 0.03],

@@ -6,7 +6,7 @@ import { startEntries } from "../../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../../src/calculators/engine/evaluate.ts";
 import { CalculatorSheet } from "../../../src/widgets/calculator-sheet.tsx";
 import { fetchDrawers } from "../../../src/widgets/drawing.ts";
-import { DrawnPicture, pictureFor } from "../../../src/widgets/picture.tsx";
+import { DrawnPicture, pictureFor, picturesFor } from "../../../src/widgets/picture.tsx";
 
 await fetchDrawers();
 
@@ -114,4 +114,28 @@ test("a choice of an arrangement shows its hoses and their sentence", () => {
   const html = renderToString(<CalculatorSheet calculator={cooler({ NTU: 2.2, R: 0.4 }, "field")} />);
   expect(html).toMatch(/<div class="chosen"><div class="picture hoses"><svg/);
   expect(text(html)).toContain("Water enters at the bottom of the second of two passes");
+});
+
+describe("a chart of sizes", () => {
+  const rating = async () => (await import("../../../src/calculators/cooler-rating.ts")).default;
+  const chartOf = async (choices: Record<string, string>) => {
+    const calculator = await rating();
+    const start = startEntries(calculator, "metric");
+    const around = { system: "metric", barometer: { value: 100_000, isExample: true } } as const;
+    const entries = { ...start, choices: { ...start.choices, ...choices } };
+    const { outcome, given } = evaluate(calculator, entries, around);
+    const chart = picturesFor(calculator, entries.choices).find(({ draw }) => draw === "chart");
+    if (!outcome || !chart) throw new Error("nothing to draw");
+    const state = { calculator, given, values: outcome.values, around };
+    return renderToString(<DrawnPicture picture={chart} state={state} isStale={false} />);
+  };
+  test("marks the best size where more area makes it worse, and shows the fall", async () => {
+    const html = await chartOf({ core: "counter-cross-2", hoses: "swapped" });
+    expect(html).toContain("best size");
+    expect(html).toContain("hoses the right way");
+  });
+  test("marks none where there is none", async () => {
+    expect(await chartOf({ core: "counter-cross-2", hoses: "right" })).not.toContain("best size");
+    expect(await chartOf({ core: "cross-one-row" })).not.toContain("hoses");
+  });
 });
