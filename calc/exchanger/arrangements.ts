@@ -135,7 +135,7 @@ export const arrangements: readonly Arrangement[] = [
   arrangement(
     "counter-cross-3",
     "Counter-cross-flow, three passes, one channel each",
-    "A serpentine of three: the water enters the third that the air meets last and works its way forward, turning at each end.",
+    "A serpentine of three: the water enters the one that the air meets last and works its way forward, turning at each end.",
     counterCross3,
     { swapped: "parallel-cross-3" },
   ),
@@ -192,7 +192,7 @@ export const arrangements: readonly Arrangement[] = [
   arrangement(
     "parallel-cross-2-crossover",
     "Parallel-cross-flow, two passes, one channel each, led across",
-    turnsWorse,
+    `${wrongWayRound} Unless the water is short, past a certain size more area makes it worse.`,
     parallelCross2Crossover,
     wrongWay("counter-cross-2-crossover"),
   ),
@@ -227,7 +227,7 @@ export const arrangements: readonly Arrangement[] = [
   arrangement(
     "parallel-cross-2-rows-identical",
     "Parallel-cross-flow, two passes, many channels each, identical order",
-    turnsWorse,
+    `${wrongWayRound} Unless water is plentiful, past a certain size more area makes it worse.`,
     parallelCross2RowsIdentical,
     wrongWay("counter-cross-2-rows-identical"),
   ),

@@ -73,7 +73,7 @@ export default defineCalculator({
   also: [
     ...besideOthers({
       vary: "UA",
-      span: [10, 2000],
+      span: [200, 2000],
       x: "UA",
       y: "T_3",
       best: { at: "UA_most", label: "best size" },
