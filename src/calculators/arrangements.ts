@@ -24,7 +24,7 @@ const results: Readonly<Record<string, Outcome>> = {
 
 export default defineCalculator({
   id: "arrangements",
-  title: "Arrangements compared",
+  title: "All arrangements",
   group: "Cooling",
   asks: "How much does the arrangement matter, at one size and one ratio of the streams?",
   inputs: {

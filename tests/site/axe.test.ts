@@ -1,15 +1,8 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { fileOf, pages, read, tablePages } from "./dist.ts";
+import { unlikePages } from "./dist.ts";
 import { newVisitor, open, sizes } from "./site.ts";
-
-/**
- * Tables are one template over one kind of data, so they are tried in full each, and at every width and in the dark the
- * one with the most in it.
- */
-const largestTable = [...tablePages].sort((a, b) => read(fileOf(b)).length - read(fileOf(a)).length)[0];
-const isAlike = (path: string) => tablePages.includes(path) && path !== largestTable;
 
 /** What may differ between light and dark. */
 const colourRules = ["color-contrast", "link-in-text-block"];
@@ -45,8 +38,8 @@ const shorten = () => {
   }
 };
 
-describe.each(pages)("%s", (path) => {
-  test(`has no violation${isAlike(path) ? "" : " at any width, in light and dark"}`, async () => {
+describe.each(unlikePages)("%s", (path) => {
+  test("has no violation at any width, in light and dark", async () => {
     const page = await newVisitor();
     await open(page, path);
     const found: string[] = [];
@@ -55,7 +48,6 @@ describe.each(pages)("%s", (path) => {
     await page.setViewportSize(sizes[0]);
     await page.evaluate(openFolded);
     note("in full", await violations(page, ".katex-html"));
-    if (isAlike(path)) return expect(found.join("\n")).toBe("");
     // What a row or a formula says does not depend on width and colour.
     await page.evaluate(shorten);
     for (const size of sizes) {

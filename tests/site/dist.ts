@@ -25,3 +25,13 @@ export const tablePages = below("/tables/");
 
 /** The file behind the address of a page. */
 export const fileOf = (page: string): string => (page.endsWith("/") ? `${page}index.html` : page);
+
+const bySize = [...tablePages].sort((a, b) => read(fileOf(b)).length - read(fileOf(a)).length);
+
+/**
+ * Pages worth a browser each. Tables are one template over one kind of data, so of them the one with the most in it stands
+ * for all, and the one with the least.
+ */
+export const unlikePages: readonly string[] = pages.filter(
+  (page) => !bySize.includes(page) || page === bySize[0] || page === bySize.at(-1),
+);
