@@ -16,7 +16,7 @@ export const seawaterHeatCapacity = property({
   inputs: { T: { symbol: "T", kind: "temperature" }, S: { symbol: "S", kind: "fraction" } },
   result: { symbol: "c_p", kind: "specificHeat" },
   name: "c_p_sea",
-  tex: String.raw`\begin{gathered} \frac{c_p(T, S)}{\mathrm{kJ/(kg\,K)}} = A + B\,\theta + C\,\theta^2 + D\,\theta^3 \\ A = 5.328 - 9.76 \times 10^{-2}\,\sigma + 4.04 \times 10^{-4}\,\sigma^2 \\ B = -6.913 \times 10^{-3} + 7.351 \times 10^{-4}\,\sigma \\ {} - 3.15 \times 10^{-6}\,\sigma^2 \\ C = 9.6 \times 10^{-6} - 1.927 \times 10^{-6}\,\sigma \\ {} + 8.23 \times 10^{-9}\,\sigma^2 \\ D = 2.5 \times 10^{-9} + 1.666 \times 10^{-9}\,\sigma \\ {} - 7.125 \times 10^{-12}\,\sigma^2 \\ \theta = T/\mathrm{K}, \quad \sigma = 1000\,S \end{gathered}`,
+  tex: String.raw`\begin{gathered} \frac{c_p(T, S)}{\mathrm{kJ/(kg\,K)}} = A + B\,\theta + C\,\theta^2 + D\,\theta^3 \\ A = 5.328 - 9.76 \times 10^{-2}\,\sigma \\ {} + 4.04 \times 10^{-4}\,\sigma^2 \\ B = -6.913 \times 10^{-3} + 7.351 \times 10^{-4}\,\sigma \\ {} - 3.15 \times 10^{-6}\,\sigma^2 \\ C = 9.6 \times 10^{-6} - 1.927 \times 10^{-6}\,\sigma \\ {} + 8.23 \times 10^{-9}\,\sigma^2 \\ D = 2.5 \times 10^{-9} + 1.666 \times 10^{-9}\,\sigma \\ {} - 7.125 \times 10^{-12}\,\sigma^2 \\ \theta = T/\mathrm{K}, \quad \sigma = 1000\,S \end{gathered}`,
   sources: [{ key: "sharqawy-2010", where: "equation 9, heat capacity", standing: "from memory" }],
   ranges: [
     {

@@ -1,7 +1,7 @@
 import { arrangements } from "../../calc/exchanger/arrangements.ts";
 import { compareArrangements } from "../../calc/exchanger/compare-arrangements.ts";
 import { type Calculator, defineCalculator, type Outcome } from "./engine/calculator.ts";
-import { arrangementFrom, arrangementInputs } from "./parts/exchanger.ts";
+import { arrangementFrom, arrangementInputs, turnable } from "./parts/exchanger.ts";
 import { effectivenessRelations, smallerStreamRelations } from "./parts/exchanger-relations.ts";
 
 /** A result for each, named by its id, which holds no dots. */
@@ -10,10 +10,15 @@ const resultOf = (id: string) => `P_${id}`;
 const results: Readonly<Record<string, Outcome>> = {
   P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
   P_best: { label: "Counterflow, the best", symbol: "P", kind: "fraction" },
-  P_swapped: { label: "With the hoses swapped", symbol: "P", kind: "fraction" },
-  epsilon: { label: "Effectiveness, smaller stream", symbol: "epsilon", kind: "fraction" },
-  C_star: { label: "Smaller over larger stream", symbol: "C_star", kind: "ratio" },
-  NTU_min: { label: "Transfer units, smaller stream", symbol: "NTU_min", kind: "ratio" },
+  P_swapped: {
+    label: "With the hoses the other way round",
+    symbol: "P",
+    kind: "fraction",
+    when: { core: turnable },
+  },
+  epsilon: { label: "Effectiveness, on the smaller stream", symbol: "epsilon", kind: "fraction" },
+  C_star: { label: "Heat-capacity rates, smaller over larger", symbol: "C_star", kind: "ratio" },
+  NTU_min: { label: "Transfer units, on the smaller stream", symbol: "NTU_min", kind: "ratio" },
   ...Object.fromEntries(
     arrangements.map(({ id, name }) => [
       resultOf(id),
@@ -38,13 +43,13 @@ export default defineCalculator({
       help: "Heat conductance over the heat-capacity rate of the air.",
     },
     R: {
-      label: "Air over water",
+      label: "Heat-capacity rates, air over water",
       symbol: "R",
       kind: "ratio",
       start: 0.5,
       limits: [0, 20],
       typical: [0, 2],
-      help: "Heat-capacity rate of the air over that of the water.",
+      help: "Mass flow times heat capacity of the air, over that of the water.",
     },
     ...arrangementInputs,
   },

@@ -74,7 +74,7 @@ export default defineCalculator({
   },
   results: {
     m_w: { label: "Water flow", symbol: "m_w", kind: "massFlow" },
-    V_w: { label: "The same at the inlet", symbol: "V_w", kind: "liquidFlow" },
+    V_w: { label: "Volume flow at the inlet", symbol: "V_w", kind: "liquidFlow" },
     T_w_end: { label: "Water outlet", symbol: "T_w_out", kind: "temperature", when: byRise },
     rise: { label: "Rise of the water", symbol: "Delta_T_w", kind: "temperatureDifference", when: byOutlet },
     duty_found: { label: "Duty", symbol: "Q", kind: "heatFlow", when: fromAir },

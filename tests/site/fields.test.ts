@@ -97,7 +97,8 @@ describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as 
     expect(tried.size).toBeGreaterThan(0);
     expect(wrong.join("\n")).toBe("");
     expect(errors).toEqual([]);
-  });
+    // Every text in every field with every option of every choice takes its time.
+  }, 240_000);
 });
 
 describe("what is impossible is named with the bound", () => {

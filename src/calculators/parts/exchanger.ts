@@ -157,7 +157,9 @@ const isWrongWay = ({ layout }: Arrangement) =>
   layout.kind === "along" ? layout.water === "with" : layout.kind === "across" && layout.order === "parallel";
 
 const cores = arrangements.filter((one) => !isWrongWay(one));
-const turnable = cores.filter((core) => core.swapped !== undefined).map(({ id }) => id);
+
+/** The cores whose water hoses have two ways round. */
+export const turnable = cores.filter((core) => core.swapped !== undefined).map(({ id }) => id);
 
 /** The cores whose inside can be drawn: what the shell mixes has no picture. */
 export const fieldCores = cores.filter(({ layout }) => layout.kind !== "shell").map(({ id }) => id);
