@@ -104,9 +104,9 @@ export const coolantInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
-/** How far the water is from boiling where it is hottest. */
+/** How far the water is from boiling at the warmer of its two ends. Of many channels one may be far hotter inside. */
 export const boilingResult = {
-  label: "Water below boiling",
+  label: "Water at its warmer end, below boiling",
   symbol: "Delta_T_sat",
   kind: "temperatureDifference",
   when: aqueous,
