@@ -19,13 +19,13 @@ import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts
 import {
   acceptCoolant,
   acceptWaterInlet,
+  acceptWaterOutlet,
   type Coolant,
   flowOf,
   LARGEST_RATIO,
   marginToBoiling,
   meanOfWater,
   refuseScarceWater,
-  WATER_TEMPERATURE,
   type WaterGiven,
 } from "./water-side.ts";
 
@@ -41,7 +41,7 @@ export interface ReadingsGiven extends AirGiven, WaterGiven {
  * Effectiveness in each form, heat on both sides in W, and what they say of the cooler. A flow that was not measured follows
  * from the heat balance; one that was is given back. `NTU` and `UA` are missing where the arrangement cannot reach P.
  */
-export interface ReadCooler extends Partial<SmallerStream>, Partial<MeanDifference> {
+export interface ReadCooler extends SmallerStream, MeanDifference {
   readonly P: SI;
   readonly R: SI;
   readonly Q_a: SI;
@@ -73,8 +73,8 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
   const arrangement = arrangementOf(given.arrangement);
   const air = acceptAirState(given);
   const coolant = acceptCoolant(given);
-  const T_w_in = acceptWaterInlet(given);
-  const { T_3, T_w_out } = acceptOutlets(given, air.T_2, T_w_in);
+  const T_w_in = acceptWaterInlet(given, coolant);
+  const { T_3, T_w_out } = acceptOutlets(given, coolant, air.T_2, T_w_in);
   const { T_2 } = air;
 
   const P = trace.use(temperatureEffectiveness, { T_in: T_2, T_out: T_3, T_w_in }, "cooler");
@@ -124,12 +124,12 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
     UA: found?.UA,
     P_most,
     Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
-    ...(found && onSmallerStream({ P, R, NTU: found.NTU }, trace)),
-    ...(found && meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, P, R, NTU: found.NTU }, trace)),
+    ...onSmallerStream({ P, R, NTU: found?.NTU }, trace),
+    ...meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, P, R, NTU: found?.NTU }, trace),
   };
 };
 
-function acceptOutlets(given: ReadingsGiven, T_2: SI, T_w_in: SI) {
+function acceptOutlets(given: ReadingsGiven, coolant: Coolant, T_2: SI, T_w_in: SI) {
   refuse(
     T_w_in >= T_2,
     "T_w_in",
@@ -137,7 +137,7 @@ function acceptOutlets(given: ReadingsGiven, T_2: SI, T_w_in: SI) {
     { value: T_2, kind: "temperature" },
   );
   const T_3 = accept("T_3", "The air temperature after the cooler", given.T_3, AIR_TEMPERATURE);
-  const T_w_out = accept("T_w_out", "The water temperature at the outlet", given.T_w_out, WATER_TEMPERATURE);
+  const T_w_out = acceptWaterOutlet(given.T_w_out, coolant);
   const temperature = (value: SI) => ({ value, kind: "temperature" as const });
   refuse(
     T_3 >= T_2,

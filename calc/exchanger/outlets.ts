@@ -42,7 +42,7 @@ const ROUNDS = 100;
 export function acceptInlets(given: AirGiven & WaterGiven, trace: Trace): Inlets {
   const air = acceptAir(given);
   const coolant = acceptCoolant(given);
-  const T_w_in = acceptWaterInlet(given);
+  const T_w_in = acceptWaterInlet(given, coolant);
   refuse(
     Math.abs(air.T_2 - T_w_in) < NO_SPAN,
     "T_w_in",

@@ -1,16 +1,19 @@
+import { boilingTemperature } from "../fluids/water/boiling-temperature.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { type AirGiven, noteDew } from "./air-side.ts";
+import type { Arrangement } from "./arrangement.ts";
 import { arrangementOf } from "./arrangements.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
+import { temperatureField } from "./field/temperature-field.ts";
 import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
 import { acceptInlets, oneRound, settleOutlets } from "./outlets.ts";
 import { firstPeak, reach } from "./reach.ts";
 import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
 import { transferUnits } from "./transfer-units.ts";
 import { LARGEST_UNITS } from "./transfer-units-needed.ts";
-import { marginToBoiling, refuseScarceWater, type WaterGiven } from "./water-side.ts";
+import { type Coolant, marginToBoiling, refuseScarceWater, type WaterGiven } from "./water-side.ts";
 
 /** The cooler by its arrangement's id and its heat conductance in W/K, and both streams at their inlets. */
 export interface RateCoolerGiven extends AirGiven, WaterGiven {
@@ -80,6 +83,8 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
       says: "With these flows this arrangement is past its best: more area makes its effectiveness fall. The best is at the bound.",
       limit: { value: UA_most, kind: "conductance" },
     });
+  if (trace !== plain)
+    noteHottestChannel(arrangement, { NTU, R, T_2: air.T_2, T_w_in, T_w_out }, coolant, trace);
   noteDew(air, { T_3, T_w_in }, trace);
   return {
     T_3,
@@ -97,3 +102,32 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
     Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
   };
 };
+
+interface Inside {
+  readonly NTU: SI;
+  readonly R: SI;
+  readonly T_2: SI;
+  readonly T_w_in: SI;
+  readonly T_w_out: SI;
+}
+
+/** Cells each way in which the hottest channel is sought: it comes out a little cooler than it is. */
+const CELLS = 32;
+
+/** A note where one of many channels would boil while the water that leaves, on average, would not. */
+function noteHottestChannel(arrangement: Arrangement, inside: Inside, coolant: Coolant, trace: Trace): void {
+  const { layout } = arrangement;
+  const isOneStream = layout.kind === "along" || layout.kind === "shell" || layout.rows === 1;
+  if (coolant.kind === "stated" || isOneStream) return;
+  const { NTU, R, T_2, T_w_in, T_w_out } = inside;
+  const { banks } = temperatureField(layout, NTU, R, CELLS);
+  const hottest =
+    T_w_in + (T_2 - T_w_in) * Math.max(...banks.map(({ waterCells }) => Math.max(...waterCells)));
+  const T_sat = boilingTemperature.compute({ p: coolant.p_w });
+  if (hottest < T_sat || T_w_out >= T_sat) return;
+  trace.note({
+    about: "T_w_out",
+    says: "On average the water leaves below boiling. But its channels do not mix, and the one that meets the hottest air would boil: as a liquid it would come to the bound.",
+    limit: { value: hottest, kind: "temperature" },
+  });
+}

@@ -8,15 +8,15 @@ import { smallerTransferUnits } from "./smaller-transfer-units.ts";
 export interface SmallerStream {
   readonly epsilon: SI;
   readonly C_star: SI;
-  readonly NTU_min: SI;
+  readonly NTU_min: SI | undefined;
 }
 
-/** The three from their like on the air. */
+/** The three from their like on the air; without transfer units the first two. */
 export const onSmallerStream = (
-  { P, R, NTU }: { readonly P: SI; readonly R: SI; readonly NTU: SI },
+  { P, R, NTU }: { readonly P: SI; readonly R: SI; readonly NTU: SI | undefined },
   trace: Trace,
 ): SmallerStream => ({
   epsilon: trace.use(smallerEffectiveness, { P, R }, "smaller stream"),
   C_star: trace.use(smallerRatio, { R }, "smaller stream"),
-  NTU_min: trace.use(smallerTransferUnits, { NTU, R }, "smaller stream"),
+  NTU_min: NTU === undefined ? undefined : trace.use(smallerTransferUnits, { NTU, R }, "smaller stream"),
 });

@@ -8,10 +8,11 @@ import { flowForDuty } from "./flow-for-duty.ts";
 import {
   acceptCoolant,
   acceptWaterInlet,
+  acceptWaterOutlet,
+  type Coolant,
   densityOf,
   marginToBoiling,
   meanOfWater,
-  WATER_TEMPERATURE,
   type WaterGiven,
 } from "./water-side.ts";
 
@@ -48,8 +49,8 @@ export interface WaterForDuty {
  */
 export const waterForDuty: Model<WaterForDutyGiven, WaterForDuty> = (given, trace = plain) => {
   const coolant = acceptCoolant(given);
-  const T_w_in = acceptWaterInlet(given);
-  const T_w_out = outletOf(given, T_w_in);
+  const T_w_in = acceptWaterInlet(given, coolant);
+  const T_w_out = outletOf(given, coolant, T_w_in);
   const Q = dutyOf(given, { T_w_in, T_w_out }, trace);
   const Delta_T_w = T_w_out - T_w_in;
   const c_m = meanOfWater(coolant, T_w_in, T_w_out, trace);
@@ -65,7 +66,7 @@ export const waterForDuty: Model<WaterForDutyGiven, WaterForDuty> = (given, trac
   };
 };
 
-function outletOf(given: WaterForDutyGiven, T_w_in: SI): SI {
+function outletOf(given: WaterForDutyGiven, coolant: Coolant, T_w_in: SI): SI {
   if (given.bound === "rise") {
     const rise = accept("Delta_T_w", "The rise of the water", given.Delta_T_w, {
       kind: "temperatureDifference",
@@ -74,7 +75,7 @@ function outletOf(given: WaterForDutyGiven, T_w_in: SI): SI {
     });
     return T_w_in + rise;
   }
-  const T_w_out = accept("T_w_out", "The water temperature at the outlet", given.T_w_out, WATER_TEMPERATURE);
+  const T_w_out = acceptWaterOutlet(given.T_w_out, coolant);
   refuse(
     T_w_out <= T_w_in,
     "T_w_out",

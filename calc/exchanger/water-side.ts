@@ -32,7 +32,9 @@ export type Coolant =
   | { readonly kind: "seawater"; readonly S: SI; readonly p_w: SI }
   | { readonly kind: "stated"; readonly c: SI };
 
-export const WATER_TEMPERATURE = { kind: "temperature", atLeast: 273.15, atMost: 473.15 } as const;
+const HOTTEST_WATER = 473.15;
+/** Where each freezes, or what is cold enough for any other liquid, K. */
+const FREEZING = { water: constants.T_C.value, seawater: 271.15, stated: 223.15 } as const;
 
 /** Common practice, no source: a circuit at rest, open above the cooler. */
 const USUAL_PRESSURE = 200_000;
@@ -59,8 +61,16 @@ export function acceptCoolant(given: WaterGiven): Coolant {
   return { kind: "seawater", S, p_w };
 }
 
-export const acceptWaterInlet = (given: WaterGiven): SI =>
-  accept("T_w_in", "The water temperature at the inlet", given.T_w_in, WATER_TEMPERATURE);
+const bounds = (coolant: Coolant) =>
+  ({ kind: "temperature", atLeast: FREEZING[coolant.kind], atMost: HOTTEST_WATER }) as const;
+
+/** Temperature of the liquid at its inlet, above where it freezes; throws a DomainError that names T_w_in. */
+export const acceptWaterInlet = (given: WaterGiven, coolant: Coolant): SI =>
+  accept("T_w_in", "The water temperature at the inlet", given.T_w_in, bounds(coolant));
+
+/** The same at its outlet, where it was read or is wanted; names T_w_out. */
+export const acceptWaterOutlet = (T_w_out: SI | undefined, coolant: Coolant): SI =>
+  accept("T_w_out", "The water temperature at the outlet", T_w_out, bounds(coolant));
 
 /** Water flow in kg/s; throws a DomainError that names m_w, V_w or rho_w. */
 export function flowOf(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI {

@@ -73,8 +73,8 @@ export const writeQuantity = (value: SI, unit: string, context: UnitContext = {}
  * A bound: to six figures, so that a number rounded to four does not look like it, and without zeros that say nothing.
  * `writeBound(40_000, "kPa")` is `40 kPa`.
  */
-export const writeBound = (value: SI, unit: string, context: UnitContext = {}): string =>
-  withUnit(trimZeros(writeNumber(fromSI(value, unit, context), 6)), unit);
+export const writeBound = (value: SI, unit: string, context: UnitContext = {}, digits = 6): string =>
+  withUnit(trimZeros(writeNumber(fromSI(value, unit, context), digits)), unit);
 
 /**
  * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,

@@ -38,7 +38,7 @@ export default defineCalculator({
       symbol: "T_w_out",
       kind: "temperature",
       start: 307.15,
-      limits: [273.15, 463.15],
+      limits: [223.15, 463.15],
       typical: [276.15, 373.15],
       help: "",
     },

@@ -66,7 +66,7 @@ export default defineCalculator({
       symbol: "T_w_out",
       kind: "temperature",
       start: 305.15,
-      limits: [273.15, 463.15],
+      limits: [223.15, 463.15],
       typical: [280.15, 323.15],
       help: "Towers and drains have their own limits.",
       when: byOutlet,

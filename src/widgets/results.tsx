@@ -2,7 +2,7 @@ import { kinds } from "../../calc/quantity/kinds.ts";
 import { writeIn } from "../../calc/quantity/write.ts";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
-import { type Success, withLimit } from "../calculators/engine/evaluate.ts";
+import { noteText, type Success } from "../calculators/engine/evaluate.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 import { Sym } from "./symbol.tsx";
 import { unitLabel } from "./unit-label.ts";
@@ -54,7 +54,7 @@ export function Results({ calculator, choices, outcome, isStale, isExample, arou
               {value === undefined && <dd class="says">It has no meaning at this state.</dd>}
               {notes.map((note) => (
                 <dd class="says" key={note.says}>
-                  {withLimit(note.says, note.limit, around)}
+                  {noteText(note, around)}
                 </dd>
               ))}
             </div>
@@ -64,7 +64,7 @@ export function Results({ calculator, choices, outcome, isStale, isExample, arou
       {general.map((note) => (
         <p class="aside note" key={note.about + note.says}>
           <b>Note</b> {placeOf(calculator, note.about)}
-          {withLimit(note.says, note.limit, around)}
+          {noteText(note, around)}
         </p>
       ))}
     </>

@@ -41,11 +41,20 @@ export interface Evaluation {
  * Sentences that have a bound leave its number out and have it added here, so that a bound never appears in a unit that
  * the visitor did not choose.
  */
-export function withLimit(says: string, limit: Limit | undefined, around: Surroundings): string {
+export function withLimit(
+  says: string,
+  limit: Limit | undefined,
+  around: Surroundings,
+  digits?: number,
+): string {
   if (!limit) return says;
   const unit = kinds[limit.kind][around.system];
-  return `${says} The bound is ${writeBound(limit.value, unit, barometerContext(around))}.`;
+  return `${says} The bound is ${writeBound(limit.value, unit, barometerContext(around), digits)}.`;
 }
+
+/** A note with its bound, which nobody has to type in again: four figures are enough. */
+export const noteText = ({ says, limit }: Note, around: Surroundings): string =>
+  withLimit(says, limit, around, 4);
 
 function fieldMessages(field: Field, entry: Entry, value: SI, around: Surroundings): Message[] {
   const context = barometerContext(around);
@@ -164,7 +173,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
       if (!isAtField(note)) continue;
       messages[note.about] = [
         ...(messages[note.about] ?? []),
-        { tone: "outside", says: withLimit(note.says, note.limit, around) },
+        { tone: "outside", says: noteText(note, around) },
       ];
     }
     return {

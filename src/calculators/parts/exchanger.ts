@@ -68,7 +68,7 @@ export const coolantInputs = {
     symbol: "T_w_in",
     kind: "temperature",
     start: 295.15,
-    limits: [273.15, 443.15],
+    limits: [223.15, 443.15],
     typical: [275.15, 363.15],
     help: "",
   },

@@ -37,7 +37,7 @@ export const wideSize: Size = {
   air: 44,
   profile: 308,
   profileWidth: 136,
-  water: 550,
+  water: 540,
 };
 
 export const narrowSize: Size = {
@@ -83,8 +83,10 @@ export function layoutField(props: FieldProps, size: Size) {
 
   const taken: Box[] = water.hoses.waterTips.map(({ at: [x, y] }) => ({ x: x - 6, y: y - 10, w: 12, h: 20 }));
   const { hotEnd } = marks;
+  // Between two arrows of air where every height is as warm.
+  const hotAt = hotEnd.isWholeHeight ? 2 / 3 : hotEnd.y;
   const flags = panels.map(({ core, banks, stream }) => {
-    const at = pointIn(banks[hotEnd.bank], field.banks[hotEnd.bank], [hotEnd.x, hotEnd.y]);
+    const at = pointIn(banks[hotEnd.bank], field.banks[hotEnd.bank], [hotEnd.x, hotAt]);
     const text = `hot end ${show(hotEnd[stream]).number}`;
     const body = { ...core, y: banks[hotEnd.bank]?.y ?? core.y, h: banks[hotEnd.bank]?.h ?? core.h };
     const box = beside(at, { w: textWidth(text, font, true), h: font + 3 }, body, taken);

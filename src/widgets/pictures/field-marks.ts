@@ -1,6 +1,7 @@
 import type { TemperatureField } from "../../../calc/exchanger/field/temperature-field.ts";
 import type { Layout } from "../../../calc/exchanger/layout.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
+import { type HotEnd, hotEndOf } from "./field-hot-end.ts";
 
 /** What a field drawing shows, in kelvin. */
 export interface FieldData {
@@ -18,19 +19,6 @@ export interface FieldData {
 export interface Stripe {
   readonly y: number;
   readonly T: SI;
-}
-
-/** Where air and water together are warmest. */
-export interface HotEnd {
-  /** The place in the core: through it, and from its bottom to its top. */
-  readonly x: number;
-  readonly y: number;
-  /** The index of its bank. */
-  readonly bank: number;
-  readonly air: SI;
-  readonly water: SI;
-  /** As warm at all heights. */
-  readonly isWholeHeight: boolean;
 }
 
 export interface FieldMarks {
@@ -73,27 +61,6 @@ export function marksOf(data: FieldData): FieldMarks {
     hottest,
     coolest,
     isEven: hottest.T - coolest.T < alike,
-    hotEnd: hotEndOf(data),
+    hotEnd: hotEndOf(data, T),
   };
-}
-
-function hotEndOf(data: FieldData): HotEnd {
-  const { columns, rows, banks } = data.field;
-  const T = temperatureIn(data);
-  const cells = banks.flatMap((bank, at) =>
-    Array.from(bank.airCells, (share, i) => {
-      const [air, water] = [T(share), T(bank.waterCells[i] ?? share)];
-      const [ix, iy] = [i % columns, Math.floor(i / columns)];
-      const x = bank.x[0] + ((bank.x[1] - bank.x[0]) * (ix + 0.5)) / columns;
-      const y = bank.y[0] + ((bank.y[1] - bank.y[0]) * (iy + 0.5)) / rows;
-      return { x, y, bank: at, air, water, mean: (air + water) / 2 };
-    }),
-  );
-  const most = Math.max(...cells.map(({ mean }) => mean));
-  const warmest = cells.filter(({ mean }) => most - mean < alike / 100);
-  const [first] = warmest;
-  if (!first) throw new RangeError("a field has cells");
-  const column = warmest.filter(({ x }) => x === first.x);
-  const isWholeHeight = column.length === rows && rows > 1;
-  return { ...first, y: isWholeHeight ? 0.5 : first.y, isWholeHeight };
 }

@@ -3,9 +3,9 @@ import { together } from "./text.ts";
 import type { Show } from "./types.ts";
 
 /** A height of the face in words; of passes side by side, which half and where in it. */
-function heightInWords(y: number, { layout }: FieldData): string {
+function heightInWords(y: number, { layout }: FieldData, isSecond = y >= 0.5): string {
   if (layout.kind !== "side by side") return upInWords(y);
-  return y < 0.5 ? `${upInWords(2 * y)} of the first pass` : `${upInWords(2 * y - 1)} of the second pass`;
+  return isSecond ? `${upInWords(2 * y - 1)} of the second pass` : `${upInWords(2 * y)} of the first pass`;
 }
 
 function upInWords(y: number): string {
@@ -24,7 +24,9 @@ function throughInWords(x: number): string {
 export function placeOf({ hotEnd }: FieldMarks, data: FieldData): string {
   const through = throughInWords(hotEnd.x);
   if (data.layout.kind === "along") return through;
-  const height = hotEnd.isWholeHeight ? "all along the tubes" : heightInWords(hotEnd.y, data);
+  // Where one half of the face ends the other begins: its bank says which is meant.
+  const isSecond = data.field.banks[hotEnd.bank]?.pass === 2;
+  const height = hotEnd.isWholeHeight ? "all along the tubes" : heightInWords(hotEnd.y, data, isSecond);
   return `${height}, ${through}`;
 }
 

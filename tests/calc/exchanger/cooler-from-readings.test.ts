@@ -80,6 +80,9 @@ test("more than swapped hoses can do leaves the size out and says what they can"
   );
   expect(found.UA).toBeUndefined();
   expect(found.NTU).toBeUndefined();
+  // What the readings themselves say stays.
+  expect(found.epsilon).toBeGreaterThan(0);
+  expect(found.Delta_T_lm).toBeGreaterThan(0);
   const note = trace.notes.find(({ about }) => about === "P");
   expect(note?.limit).toEqual({ value: found.P_most, kind: "fraction" });
   expect(found.P).toBeGreaterThan(found.P_most);

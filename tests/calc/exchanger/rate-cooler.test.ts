@@ -144,6 +144,14 @@ test("water may warm the air", () => {
   expect(found.P).toBeGreaterThan(0);
 });
 
+test("a liquid that does not freeze may be colder than water, and seawater a little", () => {
+  const brine = rateCooler({ ...rig, coolant: "stated", c: 3500, T_w_in: celsius(-20) });
+  expect(brine.T_3).toBeLessThan(rateCooler({ ...rig, coolant: "stated", c: 3500 }).T_3);
+  expect(rateCooler({ ...rig, coolant: "seawater", S: 0.035, T_w_in: celsius(-1) }).T_3).toBeGreaterThan(
+    celsius(-1),
+  );
+});
+
 test("litres at the inlet are the same water", () => {
   const found = rateCooler({ ...rig, flow: "volume", V_w: 0.9 / 997.77 });
   expect(found.T_3).toBeCloseTo(rateCooler(rig).T_3, 2);
@@ -194,6 +202,20 @@ describe("it notes", () => {
     expect(notes(warming).notes.some(({ about, limit }) => about === "T_w_in" && limit)).toBe(true);
   });
 
+  test("one of many channels that would boil while the mean of them would not", () => {
+    const many = { ...rig, arrangement: "cross-unmixed", UA: 1775, m_w: 0.17 };
+    const { found, notes: said } = notes(many);
+    const note = said.find(({ about }) => about === "T_w_out");
+    expect(found.Delta_T_sat).toBeGreaterThan(0);
+    // The channel along the hot face meets air that is as hot as at the inlet all the way.
+    const hottest = celsius(22) + 163 * (1 - Math.exp(-found.R * found.NTU));
+    expect(note?.limit?.value).toBeLessThan(hottest);
+    expect(note?.limit?.value).toBeGreaterThan(hottest - 5);
+    expect(
+      notes({ ...many, arrangement: "cross-one-row" }).notes.some(({ about }) => about === "T_w_out"),
+    ).toBe(false);
+  });
+
   test("walls that may be wet while the air on average is not", () => {
     const { found, notes: said } = notes({ ...rig, w: 0.02, p_2: 260_000 });
     const note = said.find(({ about }) => about === "T_3");
@@ -225,6 +247,7 @@ describe("it refuses, and names the bound", () => {
     ["no water flow", { m_w: 0 }, "m_w", 0],
     ["no size", { UA: 0 }, "UA", 0],
     ["more than any cooler", { UA: 1e6, m_a: 0.01 }, "UA", undefined],
+    ["frozen water", { T_w_in: celsius(-1) }, "T_w_in", celsius(0)],
     ["hardly any water", { m_w: 1e-5, coolant: "stated", c: 4200 }, "m_w", undefined],
     ["air and water equally warm", { T_w_in: celsius(185) }, "T_w_in", celsius(185)],
   ] as const)("%s", (_, change, field, bound) => {
