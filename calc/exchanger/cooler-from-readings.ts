@@ -12,7 +12,7 @@ import { flowForDuty } from "./flow-for-duty.ts";
 import { heatBalance } from "./heat-balance.ts";
 import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
 import { reach } from "./reach.ts";
-import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
+import { onSmallerStream, ratiosOnSmaller, type SmallerRatios } from "./smaller-stream.ts";
 import { temperatureChange } from "./temperature-change.ts";
 import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
 import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts";
@@ -41,7 +41,8 @@ export interface ReadingsGiven extends AirGiven, WaterGiven {
  * Effectiveness in each form, heat on both sides in W, and what they say of the cooler. A flow that was not measured follows
  * from the heat balance; one that was is given back. `NTU` and `UA` are missing where the arrangement cannot reach P.
  */
-export interface ReadCooler extends SmallerStream, MeanDifference {
+export interface ReadCooler extends SmallerRatios, MeanDifference {
+  readonly NTU_min?: SI;
   readonly P: SI;
   readonly R: SI;
   readonly Q_a: SI;
@@ -124,7 +125,7 @@ export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trac
     UA: found?.UA,
     P_most,
     Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
-    ...onSmallerStream({ P, R, NTU: found?.NTU }, trace),
+    ...(found ? onSmallerStream({ P, R, NTU: found.NTU }, trace) : ratiosOnSmaller({ P, R }, trace)),
     ...meanDifferenceOf({ T_2, T_3, T_w_in, T_w_out, P, R, NTU: found?.NTU }, trace),
   };
 };

@@ -4,19 +4,31 @@ import { smallerEffectiveness } from "./smaller-effectiveness.ts";
 import { smallerRatio } from "./smaller-ratio.ts";
 import { smallerTransferUnits } from "./smaller-transfer-units.ts";
 
-/** Effectiveness, ratio and transfer units as most books have them, on the stream of smaller heat-capacity rate. */
-export interface SmallerStream {
+/** Effectiveness and ratio as most books have them, on the stream of smaller heat-capacity rate. */
+export interface SmallerRatios {
   readonly epsilon: SI;
   readonly C_star: SI;
-  readonly NTU_min: SI | undefined;
 }
 
-/** The three from their like on the air; without transfer units the first two. */
-export const onSmallerStream = (
-  { P, R, NTU }: { readonly P: SI; readonly R: SI; readonly NTU: SI | undefined },
+/** Those, and the transfer units of that stream. */
+export interface SmallerStream extends SmallerRatios {
+  readonly NTU_min: SI;
+}
+
+/** The two from their like on the air. */
+export const ratiosOnSmaller = (
+  { P, R }: { readonly P: SI; readonly R: SI },
   trace: Trace,
-): SmallerStream => ({
+): SmallerRatios => ({
   epsilon: trace.use(smallerEffectiveness, { P, R }, "smaller stream"),
   C_star: trace.use(smallerRatio, { R }, "smaller stream"),
-  NTU_min: NTU === undefined ? undefined : trace.use(smallerTransferUnits, { NTU, R }, "smaller stream"),
+});
+
+/** The three from their like on the air. */
+export const onSmallerStream = (
+  { P, R, NTU }: { readonly P: SI; readonly R: SI; readonly NTU: SI },
+  trace: Trace,
+): SmallerStream => ({
+  ...ratiosOnSmaller({ P, R }, trace),
+  NTU_min: trace.use(smallerTransferUnits, { NTU, R }, "smaller stream"),
 });

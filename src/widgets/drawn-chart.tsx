@@ -12,10 +12,8 @@ import { barometerContext } from "../calculators/engine/entry.ts";
 import { type Given, tryModel } from "../calculators/engine/evaluate.ts";
 import type { State } from "./drawing.ts";
 import { Chart } from "./pictures/Chart.tsx";
+import { sweep } from "./sweep.ts";
 import { unitLabel } from "./unit-label.ts";
-
-/** Points along a sweep: enough for a smooth curve, few enough for a slow phone. */
-const points = 41;
 
 function quantityOf(calculator: Calculator, id: string): { label: string; kind: Kind } {
   const input = calculator.inputs[id];
@@ -42,19 +40,16 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const from = Math.min(picture.span[0], here);
   // Far enough past the best that the fall can be seen.
   const to = Math.max(picture.span[1], here, 2 * (bestAt ?? 0));
-  const sweep = Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
-  const curves = picture.curves.map((curve) => ({
-    label: curve.label,
-    dash: curve.dash ?? "solid",
-    points: sweep.map((at): [number, number] => {
-      const swept = tryModel(calculator, given, {
-        ...(picture.holding as Given),
-        ...(curve.with as Given),
-        [picture.vary]: at,
-      });
-      return [inX(at), inY(swept?.[curve.y ?? picture.y] ?? Number.NaN)];
-    }),
-  }));
+  const curves = picture.curves.map((curve) => {
+    const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
+    const value = (at: SI): SI =>
+      tryModel(calculator, given, { ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
+    return {
+      label: curve.label,
+      dash: curve.dash ?? "solid",
+      points: sweep(value, from, to).map(([at, found]): [number, number] => [inX(at), inY(found)]),
+    };
+  });
   const best =
     bestAt === undefined
       ? undefined

@@ -11,14 +11,14 @@ export { describeHoses } from "./hose-sentence.ts";
 
 interface HoseProps {
   readonly layout: Layout;
-  /** Its sentence stands beside it, and is then not read out twice. */
-  readonly isSaid?: boolean;
+  /** Its name and sentence stand beside it, and are then not read out twice. */
+  readonly name?: string;
   /** Smaller and without words, for a table whose caption says which line is which. */
   readonly isBare?: boolean;
 }
 
 /** Where the hoses of a cooler go: air from the left, water dotted. A small drawing for lists, tables and choices. */
-export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProps) {
+export function HoseDrawing({ layout, name, isBare = false }: HoseProps) {
   const { cores, tanks, shells, plates, bounds, water, waterTips, air, stirs, words } = layoutHoses(layout);
   const says = describeHoses(layout);
   const drawing = (
@@ -30,7 +30,7 @@ export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProp
         font-size={size.font}
         role="img"
         aria-label={says}
-        aria-hidden={isSaid}
+        aria-hidden={name !== undefined}
       >
         <path
           class="body"
@@ -65,11 +65,13 @@ export function HoseDrawing({ layout, isSaid = false, isBare = false }: HoseProp
       </svg>
     </div>
   );
-  if (!isSaid) return drawing;
+  if (name === undefined) return drawing;
   return (
     <>
       {drawing}
-      <p class="msg">{says}</p>
+      <p class="msg">
+        <b>{name}.</b> {says}
+      </p>
     </>
   );
 }

@@ -36,7 +36,7 @@ function onePass({ rows }: Across): string {
   const through =
     rows === 1
       ? "in one channel"
-      : `in ${rows === "many" ? "many channels" : `${channels(rows)}, fed side by side`}, one behind the other`;
+      : `in ${rows === "many" ? "many channels" : channels(rows)}, one behind the other, all fed at once`;
   return `Water enters at the bottom, runs up across the air ${through}, and leaves at the top.`;
 }
 

@@ -17,7 +17,7 @@ export interface Mark {
   readonly text: string;
 }
 
-/** The multiples of `niceStep` from `from` to `to`, printed with the decimals that the step needs. */
+/** The multiples of `niceStep` from `from` to `to`, printed with the decimals that the step needs, thousands apart. */
 export function niceMarks(from: number, to: number, about: number): Mark[] {
   if (!(to > from) || !drawable(from) || !drawable(to)) return [];
   const step = niceStep(to - from, about);
@@ -28,7 +28,7 @@ export function niceMarks(from: number, to: number, about: number): Mark[] {
     const text = Math.abs(i * step).toFixed(i && decimals);
     marks.push({
       value: i * step,
-      text: (i < 0 ? "−" : "") + (grouped ? text.replace(/\B(?=(\d{3})+$)/g, ",") : text),
+      text: (i < 0 ? "−" : "") + (grouped ? text.replace(/\B(?=(\d{3})+$)/g, "\u202f") : text),
     });
   }
   return marks;

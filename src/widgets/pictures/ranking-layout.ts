@@ -11,10 +11,14 @@ export interface Size {
 export const wideSize: Size = { wide: true, width: 800, font: 15 };
 export const narrowSize: Size = { wide: false, width: 350, font: 14 };
 
+/** Without the digits that rounding makes: what is equal in theory is equal here. */
+const settled = (value: number): number => Number(value.toPrecision(12));
+
 /** The rows that have a value, the best first; equal ones in the order given. */
 export function ranked({ rows, best = "highest" }: RankingProps) {
   const sign = best === "highest" ? -1 : 1;
-  return rows.filter(({ value }) => drawable(value)).sort((a, b) => sign * (a.value - b.value));
+  return rows.filter(({ value }) => drawable(value))
+    .sort((a, b) => sign * (settled(a.value) - settled(b.value)));
 }
 
 /** Where the parts of a ranking stand: names, dots on one axis, numbers. */
