@@ -42,7 +42,7 @@ export const hoses: { drawer?: HoseDrawer } = {};
 
 /** Brings it to hand. */
 export async function fetchHoses(): Promise<void> {
-  hoses.drawer ??= (await import("./drawn-hoses.tsx")).default;
+  hoses.drawer ??= await (await import("./drawn-hoses.tsx")).hoseDrawer();
 }
 
 /** Brings all of them to hand: before pages are built. */

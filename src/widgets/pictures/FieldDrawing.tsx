@@ -123,7 +123,7 @@ function Profile({ frame, ticks, lines, mean, labels, font }: ProfileProps) {
       {lines.map((line) => (
         <path class="curve solid" d={polyline(line)} />
       ))}
-      <Words look="middle" x={mean.textX} y={frame.y - 5}>
+      <Words look="middle halo" x={mean.textX} y={mean.textY}>
         {mean.text}
       </Words>
       {labels.map(({ at, text, x, y, look }) => (

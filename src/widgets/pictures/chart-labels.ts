@@ -34,6 +34,9 @@ export function outlineOf(runs: readonly (readonly Point[])[]): Outline {
   };
 }
 
+/** Left top corners, and how much worse each is than the best, for a label so wide and high. */
+export type Places = (w: number, h: number) => readonly (readonly [x: number, y: number, worse: number])[];
+
 /** Lines of text in a box that was kept free for them. */
 export interface Label extends Box {
   readonly lines: readonly string[];
@@ -64,13 +67,8 @@ export function labeller(room: Box, font: number, outlines: readonly Outline[]) 
     return sum;
   };
 
-  /** `places` are left top corners and how much worse each is than the best, given the label's size. */
-  const put = (
-    text: string,
-    width: number,
-    places: (w: number, h: number) => readonly (readonly [x: number, y: number, worse: number])[],
-    italic = false,
-  ) => {
+  /** Gives how bad the place is that it found. */
+  const put = (text: string, width: number, places: Places, italic = false): number => {
     const lines = wrap(text, font, width);
     const w = Math.max(...lines.map((line) => textWidth(line, font)));
     const h = lines.length * (font + 3);
@@ -82,7 +80,20 @@ export function labeller(room: Box, font: number, outlines: readonly Outline[]) 
       const sum = worse + harm(label);
       if (sum < least) [least, best] = [sum, label];
     }
-    if (best) labels.push(best);
+    if (!best) return 0;
+    labels.push(best);
+    return least;
   };
-  return { labels, avoid, put };
+
+  /** Labels in the order given or the other way round: what comes first takes the room of what comes after. */
+  const inBestOrder = (puts: readonly (() => number)[]) => {
+    const before = labels.length;
+    const [given, turned] = [puts, [...puts].reverse()].map((order) => {
+      const sum = order.reduce((total, one) => total + one(), 0);
+      return { sum, found: labels.splice(before) };
+    });
+    if (!given || !turned) return;
+    labels.push(...(turned.sum < given.sum ? turned : given).found);
+  };
+  return { labels, avoid, put, inBestOrder };
 }

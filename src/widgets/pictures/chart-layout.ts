@@ -1,5 +1,6 @@
 import { type Box, meet } from "./boxes.ts";
 import { labeller, outlineOf } from "./chart-labels.ts";
+import { besideCurve, besideMark } from "./chart-places.ts";
 import { axisName } from "./chart-sentence.ts";
 import { drawable, type Mark, niceMarks, niceStep, spanOf } from "./numbers.ts";
 import { clip, type Point, polyline } from "./path.ts";
@@ -84,7 +85,7 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
   const every = Math.ceil((Math.max(0, ...xTicks.map(({ w }) => w)) + 8) / pitch);
 
   const room = { x: left + 6, y: top + 2, w: frame.w - 8, h: frame.h - 4 };
-  const { labels, avoid, put } = labeller(
+  const { labels, avoid, put, inBestOrder } = labeller(
     room,
     font,
     curves.map(({ outline }) => outline),
@@ -112,33 +113,16 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
     );
     avoid(x, y, w, h, 3);
   }
-  if (best && cross) {
-    put(best.label, 0.6 * frame.w, (w, h) =>
-      [8, -8 - h, 20, -20 - h, -36 - h, 36].flatMap((dy, i) =>
-        [10, -10 - w, -w / 2].map((dx, j) => [cross[0] + dx, cross[1] + dy, (i + j) / 8] as const),
-      ),
-    );
-  }
-  for (const { label, dash, runs, outline } of curves) {
-    const from = runs[0]?.[0]?.[0];
-    const to = runs.at(-1)?.at(-1)?.[0];
-    if (!label || from === undefined || to === undefined) continue;
-    const spots = (w: number, h: number) =>
-      Array.from({ length: 13 }, (_, k) => k / 12).flatMap((k) => {
-        const x = to + (from - to) * k;
-        const over = Math.max(room.x, Math.min(room.x + room.w - w, x - w / 2));
-        const [high, low] = outline(over, over + w) ?? [0, 0];
-        const [here = 0] = outline(x, x) ?? [];
-        const worse = Math.abs(k - 0.15) + (low - high) / 30;
-        return [
-          [over, high - h - 3, worse],
-          [over, low + 3, worse + 0.1],
-          [x + 9, here - h / 2, k + 0.8],
-          [x - 9 - w, here - h / 2, k + 0.8],
-        ] as const;
-      });
-    put(label, 0.62 * frame.w, spots, dash === "ideal");
-  }
+  const names = curves.flatMap((curve) =>
+    curve.label
+      ? [
+          () =>
+            put(curve.label, 0.62 * frame.w, besideCurve(curve, curves, room, line), curve.dash === "ideal"),
+        ]
+      : [],
+  );
+  if (best && cross) names.unshift(() => put(best.label, 0.6 * frame.w, besideMark(cross)));
+  inBestOrder(names);
 
   return {
     frame,

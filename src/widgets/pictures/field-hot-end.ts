@@ -34,7 +34,8 @@ function partsOf(i: number, count: number): readonly (readonly [at: number, shar
 
 /** One water in the whole outlet, so that it is the mean that leaves. */
 const leavesAlike = (layout: Layout): boolean =>
-  layout.kind === "along" || ((layout.kind === "across" || layout.kind === "side by side") && layout.rows === 1);
+  layout.kind === "along" ||
+  ((layout.kind === "across" || layout.kind === "side by side") && layout.rows === 1);
 
 /** The warmest cell, and the temperatures at the corner where it stands. `T` reads a share of the span as kelvin. */
 export function hotEndOf(data: FieldData, T: (share: number) => SI): HotEnd {
@@ -66,7 +67,8 @@ export function hotEndOf(data: FieldData, T: (share: number) => SI): HotEnd {
     const sum = rowsOf.reduce(
       (total, [y, ofRow]) =>
         total +
-        ofRow * columnsOf.reduce((row, [x, share]) => row + share * (shares[y * columns + x] ?? Number.NaN), 0),
+        ofRow *
+          columnsOf.reduce((row, [x, share]) => row + share * (shares[y * columns + x] ?? Number.NaN), 0),
       0,
     );
     // Nothing is warmer than what enters warm, nor colder than what enters cold.

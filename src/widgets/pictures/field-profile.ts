@@ -1,5 +1,5 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
-import type { Box } from "./boxes.ts";
+import { type Box, meet } from "./boxes.ts";
 import type { FieldMarks, Stripe } from "./field-marks.ts";
 import { niceMarks } from "./numbers.ts";
 import type { Point } from "./path.ts";
@@ -51,15 +51,41 @@ export function layoutProfile({ marks, show, scale, heightAt }: ProfileProps, fr
       look: isBeside === isLeft ? "end" : "",
     };
   };
-  const mean = `mean ${show(airOut).number}`;
   const held = (x: number, half: number) => Math.max(frame.x + half, Math.min(frame.x + frame.w - half, x));
+  const labels = isEven ? [] : [label("hottest", hottest), label("coolest", coolest)];
   return {
     frame,
     ticks: niceMarks(scale.shown(from), scale.shown(to), 3)
       .map(({ value, text }) => ({ text, x: across(scale.kelvin(value)) }))
       .filter(({ text, x }) => x === held(x, textWidth(text, font) / 2)),
     lines: parts.map((part) => part.map(({ T, y }): Point => [across(T), heightAt(y)])),
-    mean: { x: across(airOut), text: mean, textX: held(across(airOut), textWidth(mean, font) / 2) },
-    labels: isEven ? [] : [label("hottest", hottest), label("coolest", coolest)],
+    mean: meanLabel(`mean ${show(airOut).number}`, across(airOut), labels, frame, font),
+    labels,
   };
+}
+
+/** The mean stands over its line; but beside it where the mark of a stripe would seem to be what it names. */
+function meanLabel(
+  text: string,
+  x: number,
+  labels: readonly { at: Point; text: string; x: number; y: number; look: string }[],
+  frame: Box,
+  font: number,
+) {
+  const w = textWidth(text, font);
+  const over = Math.max(frame.x + w / 2, Math.min(frame.x + frame.w - w / 2, x));
+  const isTaken = labels.some(({ at }) => at[1] < frame.y + 2 * font && Math.abs(at[0] - x) < 1.5 * beside);
+  if (!isTaken) return { x, text, textX: over, textY: frame.y - 5 };
+  const left = x - beside - w;
+  const boxes = labels.map((one): Box => {
+    const wide = textWidth(one.text, font);
+    return { x: one.look === "end" ? one.x - wide : one.x, y: one.y - font, w: wide, h: font + 4 };
+  });
+  const isFree = (y: number) => !boxes.some((box) => meet(box, { x: left, y: y - font, w, h: font + 4 }));
+  // Between the arrows of air that leave the core beside.
+  const heights = [1 / 3, 2 / 3].map((share) => frame.y + share * frame.h + font / 3);
+  const free = heights.find(isFree);
+  return free === undefined
+    ? { x, text, textX: over, textY: frame.y - 5 }
+    : { x, text, textX: left + w / 2, textY: free };
 }

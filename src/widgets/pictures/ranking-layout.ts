@@ -17,7 +17,8 @@ const settled = (value: number): number => Number(value.toPrecision(12));
 /** The rows that have a value, the best first; equal ones in the order given. */
 export function ranked({ rows, best = "highest" }: RankingProps) {
   const sign = best === "highest" ? -1 : 1;
-  return rows.filter(({ value }) => drawable(value))
+  return rows
+    .filter(({ value }) => drawable(value))
     .sort((a, b) => sign * (settled(a.value) - settled(b.value)));
 }
 

@@ -116,6 +116,25 @@ test("a choice of an arrangement shows its hoses and their sentence", () => {
   expect(text(html)).toContain("Water enters at the bottom of the second of two passes");
 });
 
+test("hoses say the name of the arrangement that they make", async () => {
+  const rating = (await import("../../../src/calculators/cooler-rating.ts")).default;
+  const withHoses = (hoses: string) => {
+    const inputs = Object.entries(rating.inputs).map(([id, input]) => [
+      id,
+      id === "core"
+        ? { ...input, start: "counter-cross-2" }
+        : id === "hoses"
+          ? { ...input, start: hoses }
+          : input,
+    ]);
+    return text(
+      renderToString(<CalculatorSheet calculator={{ ...rating, inputs: Object.fromEntries(inputs) }} />),
+    );
+  };
+  expect(withHoses("right")).toContain("Counter-cross-flow, two passes, one channel each. Air from left");
+  expect(withHoses("swapped")).toContain("Parallel-cross-flow, two passes, one channel each. Air from left");
+});
+
 describe("a chart of sizes", () => {
   const rating = async () => (await import("../../../src/calculators/cooler-rating.ts")).default;
   const chartOf = async (choices: Record<string, string>) => {

@@ -245,6 +245,44 @@ describe("the drawing", () => {
       }
     }
   });
+  test.each([wideSize, narrowSize])("stands each name by its own curve, with no other between", (size) => {
+    // Three ways to cool, close together at first and two of them at the end.
+    const names = ["hoses swapped", "hoses the right way", "counterflow"];
+    const cooling: ChartProps = {
+      ...valley,
+      x: { label: "size", unit: "W/K", from: 200, to: 4400 },
+      y: { label: "air after it", unit: "°C" },
+      curves: [
+        { label: names[0] ?? "", points: curve(200, 4400, (x) => 36 + 120 * Math.exp(-x / 330)) },
+        {
+          label: names[1] ?? "",
+          dash: "alternative",
+          points: curve(200, 4400, (x) => 23 + 140 * Math.exp(-x / 400)),
+        },
+        {
+          label: names[2] ?? "",
+          dash: "ideal",
+          points: curve(200, 4400, (x) => 22 + 140 * Math.exp(-x / 380)),
+        },
+      ],
+      state: { x: 560, y: 58, xText: "560", yText: "58.0" },
+      best: { x: 2200, y: 36.1, label: "best size" },
+    };
+    const { labels, curves } = layoutChart(cooling, size);
+    expect(labels).toHaveLength(4);
+    names.forEach((name, i) => {
+      const label = labels.find(({ lines }) => lines.join(" ") === name);
+      if (!label) throw new Error(`${name} is not there`);
+      // Straight up and down from the label: the first curve that is met, but for those as near.
+      const away = curves.map(({ outline }) => {
+        const [high = 0, low = 0] = outline(label.x - 10, label.x + label.w) ?? [];
+        return Math.max(0, high - label.y - label.h, label.y - low);
+      });
+      expect(away[i]).toBeLessThan(Math.min(...away) + 1);
+      expect(away[i]).toBeLessThan(30);
+    });
+    expect(collisions(drawings(<Chart {...cooling} />)[size === wideSize ? wide : narrow] ?? "")).toEqual([]);
+  });
   test("keeps ticks apart where their numbers are long", () => {
     const long: ChartProps = {
       ...valley,

@@ -1,3 +1,4 @@
+import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import { temperatureField } from "../../../../calc/exchanger/field/temperature-field.ts";
 import type { Layout } from "../../../../calc/exchanger/layout.ts";
@@ -213,10 +214,14 @@ describe("the sentence", () => {
     expect(describeHoses(layouts["parallel-cross-2-rows-inverted"])).toContain("the last in the next");
     expect(describeHoses(layouts.counterflow)).toContain("Water enters where the air leaves");
     expect(describeHoses(layouts["shell-2-4"])).toContain("two shells");
+    expect(describeHoses(layouts["cross-three-rows"])).toContain(
+      "runs up across the air in three channels, one behind the other, all fed at once, and leaves at the top.",
+    );
   });
 
-  test("stands beside the drawing where asked, and is not read out twice", () => {
-    const html = drawings(<HoseDrawing layout={layouts.counterflow} isSaid />)[0];
+  test("stands beside the drawing under its name where that is given, and is not read out twice", () => {
+    const html = renderToString(<HoseDrawing layout={layouts.counterflow} name="Counterflow" />);
+    expect(html).toContain(`<b>Counterflow.</b> ${describeHoses(layouts.counterflow)}</p>`);
     expect(html).toContain('aria-hidden="true"');
     expect(shown(layouts.counterflow)).not.toContain('aria-hidden="true"');
   });

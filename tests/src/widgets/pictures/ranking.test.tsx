@@ -61,6 +61,9 @@ test("the best stands first, highest or lowest", () => {
 test("equal values keep the order in which they are given", () => {
   const rows = ["a", "b", "c"].map((label) => ({ label, value: 1, number: "1" }));
   expect(ranked({ ...ways, rows }).map(({ label }) => label)).toEqual(["a", "b", "c"]);
+  const rounded = rows.map((row, i) => ({ ...row, value: 300 - i * 1e-13 }));
+  for (const best of ["highest", "lowest"] as const)
+    expect(ranked({ ...ways, rows: rounded, best }).map(({ label }) => label)).toEqual(["a", "b", "c"]);
 });
 
 describe("dots", () => {

@@ -58,3 +58,29 @@ export function walk(d: string): [number, number][] {
     return [x, y];
   });
 }
+
+/** All that the paths of a drawing reach, in the units of its view box; an arc counts with its ends. */
+export function reach(svg: string): [x: number, y: number][] {
+  return [...svg.matchAll(/<path[^>]* d="([^"]*)"/g)].flatMap(([, d = ""]) => {
+    let [x, y] = [0, 0];
+    let [startX, startY] = [0, 0];
+    return [...d.matchAll(/([a-z])([^a-z]*)/gi)].flatMap(([, command = "", rest = ""]) => {
+      const numbers = (rest.match(/-?\d*\.?\d+/g) ?? []).map(Number);
+      const size = { h: 1, v: 1, a: 7, z: 0 }[command.toLowerCase()] ?? 2;
+      const steps = size
+        ? Array.from({ length: numbers.length / size }, (_, i) => numbers.slice(i * size, (i + 1) * size))
+        : [[]];
+      const isFar = command === command.toUpperCase();
+      return steps.map((step): [number, number] => {
+        const [dx = 0, dy = 0] =
+          { h: [step[0]], v: [undefined, step[0]] }[command.toLowerCase()] ?? step.slice(-2);
+        if (command === "z") [x, y] = [startX, startY];
+        else if (command === "H") x = dx;
+        else if (command === "V") y = dy;
+        else [x, y] = isFar ? [dx, dy] : [x + dx, y + dy];
+        if (command.toLowerCase() === "m") [startX, startY] = [x, y];
+        return [x, y];
+      });
+    });
+  });
+}

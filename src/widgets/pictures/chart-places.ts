@@ -1,0 +1,67 @@
+import type { Box } from "./boxes.ts";
+import type { Outline, Places } from "./chart-labels.ts";
+import type { Point } from "./path.ts";
+
+interface Curve {
+  readonly runs: readonly (readonly Point[])[];
+  readonly outline: Outline;
+}
+
+const isSpan = (span: Point | readonly never[]): span is Point => span.length === 2;
+
+/** Around a mark, over it and under it. */
+export const besideMark =
+  ([x, y]: Point): Places =>
+  (w, h) =>
+    [8, -8 - h, 20, -20 - h, -36 - h, 36].flatMap((dy, i) =>
+      [10, -10 - w, -w / 2].map((dx, j) => [x + dx, y + dy, (i + j) / 8] as const),
+    );
+
+/** Along a curve, over it, under it and beside it; best near its end, and where other curves are far. */
+export function besideCurve(
+  { runs, outline }: Curve,
+  curves: readonly Curve[],
+  room: Box,
+  line: number,
+): Places {
+  const from = runs[0]?.[0]?.[0];
+  const to = runs.at(-1)?.at(-1)?.[0];
+  if (from === undefined || to === undefined) return () => [];
+
+  const others = (left: number, right: number) =>
+    curves
+      .flatMap((curve) => (curve.outline === outline ? [] : [curve.outline(left, right) ?? []]))
+      .filter(isSpan);
+
+  /** How much it could be thought that a label names another curve: nothing where the others are a line of text away. */
+  const doubt = ([high, low]: Point, left: number, right: number) => {
+    const gaps = others(left, right).map((other) => Math.max(0, other[0] - low, high - other[1]));
+    return Math.max(0, 1 - Math.min(...gaps, line) / line);
+  };
+
+  /** Another curve lies between the label at this height and its own curve. */
+  const isParted = ([high, low]: Point, [top, foot]: Point, left: number, right: number) =>
+    others(left, right).some(([otherHigh, otherLow]) =>
+      foot <= high
+        ? otherHigh > foot && (otherHigh < high - 0.5 || otherLow < low - 0.5)
+        : otherLow < top && (otherLow > low + 0.5 || otherHigh > high + 0.5),
+    );
+
+  return (w, h) =>
+    Array.from({ length: 13 }, (_, k) => k / 12).flatMap((k) => {
+      const x = to + (from - to) * k;
+      const over = Math.max(room.x, Math.min(room.x + room.w - w, x - w / 2));
+      const [high, low] = outline(over, over + w) ?? [0, 0];
+      const [here = 0] = outline(x, x) ?? [];
+      const along = Math.abs(k - 0.15) + (low - high) / 30 + doubt([high, low], over, over + w);
+      const beside = k + 0.8 + doubt([here, here], x, x);
+      const parted = (py: number) => (isParted([high, low], [py, py + h], over, over + w) ? 1 : 0);
+      const places = [
+        [over, high - h - 3, along + parted(high - h - 3)],
+        [over, low + 3, along + 0.1 + parted(low + 3)],
+        [x + 9, here - h / 2, beside],
+        [x - 9 - w, here - h / 2, beside],
+      ] as const;
+      return places.map(([px, py, worse]) => [px, py, worse + doubt([py, py + h], px, px + w)] as const);
+    });
+}

@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { sweep } from "../../../src/widgets/sweep.ts";
+
+const valued = (points: readonly (readonly [number, number])[]) =>
+  points.filter(([, y]) => Number.isFinite(y));
+
+describe("a sweep", () => {
+  test("takes even steps where there are values throughout, and both ends", () => {
+    const points = sweep((x) => 2 * x, 1, 5);
+    expect(points).toHaveLength(41);
+    expect([points[0], points[20], points[40]]).toEqual([
+      [1, 2],
+      [3, 6],
+      [5, 10],
+    ]);
+  });
+
+  test("leads on to where a curve ends, on either side, in order", () => {
+    // A circle about 0 whose ends lie between two steps.
+    const radius = 0.987654;
+    const points = sweep((x) => Math.sqrt(radius ** 2 - x ** 2), -2, 2);
+    const found = valued(points);
+    expect(found[0]?.[0]).toBeCloseTo(-radius, 4);
+    expect(found.at(-1)?.[0]).toBeCloseTo(radius, 4);
+    expect(points.map(([x]) => x)).toEqual(points.map(([x]) => x).sort((a, b) => a - b));
+    expect(points.length).toBeLessThan(60);
+    // No part of a step is missing: the curve comes down to its axis, and no piece of it is long.
+    const rises = found.slice(1).map(([, y], i) => Math.abs(y - (found[i]?.[1] ?? 0)));
+    expect(Math.max(...rises)).toBeLessThan(0.15);
+    expect(found[0]?.[1]).toBeLessThan(0.02);
+    expect(found.at(-1)?.[1]).toBeLessThan(0.02);
+  });
+
+  test("stands at places where the function was asked, and says what it gave", () => {
+    const f = (x: number) => (x < 0.3141 ? 1 / (1 - x) : Number.NaN);
+    for (const [x, y] of sweep(f, 0, 1)) expect(y).toBe(f(x));
+    expect(valued(sweep(f, 0, 1)).at(-1)?.[0]).toBeCloseTo(0.3141, 4);
+  });
+
+  test("takes an infinite value for none, and adds nothing where a step is the last that has one", () => {
+    expect(valued(sweep((x) => 1 / x, 0, 1))[0]?.[0]).toBeLessThan(1e-4);
+    expect(sweep((x) => (x <= 0.5 ? x : Number.NaN), 0, 1)).toHaveLength(41);
+    expect(valued(sweep(() => Number.NaN, 0, 1))).toEqual([]);
+  });
+});
