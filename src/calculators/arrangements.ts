@@ -1,14 +1,14 @@
 import { arrangements } from "../../calc/exchanger/arrangements.ts";
 import { compareArrangements } from "../../calc/exchanger/compare-arrangements.ts";
 import { type Calculator, defineCalculator, type Outcome } from "./engine/calculator.ts";
-import { arrangementFrom, arrangementInputs, turnable } from "./parts/exchanger.ts";
+import { arrangementFrom, arrangementInputs, coolerResults, turnable } from "./parts/exchanger.ts";
 import { effectivenessRelations, smallerStreamRelations } from "./parts/exchanger-relations.ts";
 
 /** A result for each, named by its id, which holds no dots. */
 const resultOf = (id: string) => `P_${id}`;
 
 const results: Readonly<Record<string, Outcome>> = {
-  P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+  P: coolerResults.P,
   P_best: { label: "Counterflow, the best", symbol: "P", kind: "fraction" },
   P_swapped: {
     label: "With the hoses the other way round",
@@ -16,9 +16,9 @@ const results: Readonly<Record<string, Outcome>> = {
     kind: "fraction",
     when: { core: turnable },
   },
-  epsilon: { label: "Effectiveness, on the smaller stream", symbol: "epsilon", kind: "fraction" },
-  C_star: { label: "Heat-capacity rates, smaller over larger", symbol: "C_star", kind: "ratio" },
-  NTU_min: { label: "Transfer units, on the smaller stream", symbol: "NTU_min", kind: "ratio" },
+  epsilon: coolerResults.epsilon,
+  C_star: coolerResults.C_star,
+  NTU_min: coolerResults.NTU_min,
   ...Object.fromEntries(
     arrangements.map(({ id, name }) => [
       resultOf(id),

@@ -6,12 +6,15 @@ import {
   boilingResult,
   chargeInputs,
   coolantInputs,
+  coolerResults,
   waterFlowInputs,
 } from "./parts/exchanger.ts";
 import { boilingRelations, readingRelations } from "./parts/exchanger-relations.ts";
 
 const airMeasured = { flows: ["both", "air"] } as const;
 const waterMeasured = { flows: ["both", "water"] } as const;
+/** The answer here, and the others that follow it. */
+const { P, ...otherResults } = coolerResults;
 const { heading: charge, ...airFlow } = chargeInputs.m_a;
 
 export default defineCalculator({
@@ -57,7 +60,7 @@ export default defineCalculator({
     ...arrangementInputs,
   },
   results: {
-    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+    P,
     Q_a: { label: "Heat given off by the air", symbol: "Q_a", kind: "heatFlow" },
     Q_w: { label: "Heat taken up by the water", symbol: "Q_w", kind: "heatFlow", when: { flows: ["both"] } },
     delta_Q: {
@@ -69,18 +72,7 @@ export default defineCalculator({
     m_w_found: { label: "Water flow that fits", symbol: "m_w", kind: "massFlow", when: { flows: ["air"] } },
     m_a_found: { label: "Air flow that fits", symbol: "m_a", kind: "massFlow", when: { flows: ["water"] } },
     UA: { label: "Heat conductance", symbol: "UA", kind: "conductance" },
-    NTU: { label: "Transfer units, on the air", symbol: "NTU", kind: "ratio" },
-    R: { label: "Heat-capacity rates, air over water", symbol: "R", kind: "ratio" },
-    P_most: { label: "Highest effectiveness at any size", symbol: "P_most", kind: "fraction" },
-    epsilon: { label: "Effectiveness, on the smaller stream", symbol: "epsilon", kind: "fraction" },
-    C_star: { label: "Heat-capacity rates, smaller over larger", symbol: "C_star", kind: "ratio" },
-    NTU_min: { label: "Transfer units, on the smaller stream", symbol: "NTU_min", kind: "ratio" },
-    Delta_T_lm: {
-      label: "Logarithmic mean temperature difference",
-      symbol: "Delta_T_lm",
-      kind: "temperatureDifference",
-    },
-    F: { label: "Correction factor for the arrangement", symbol: "F", kind: "ratio" },
+    ...otherResults,
     Delta_T_sat: boilingResult,
   },
   relations: [...readingRelations, ...boilingRelations],

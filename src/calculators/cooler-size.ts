@@ -7,6 +7,7 @@ import {
   boilingResult,
   chargeInputs,
   coolantInputs,
+  coolerResults,
   waterFlowInputs,
 } from "./parts/exchanger.ts";
 import { boilingRelations, sizingRelations } from "./parts/exchanger-relations.ts";
@@ -32,22 +33,10 @@ export default defineCalculator({
   },
   results: {
     UA: { label: "Heat conductance needed", symbol: "UA", kind: "conductance" },
-    NTU: { label: "Transfer units, on the air", symbol: "NTU", kind: "ratio" },
     T_3_best: { label: "Best that any size reaches", symbol: "T_3", kind: "temperature" },
     T_w_out: { label: "Water outlet", symbol: "T_w_out", kind: "temperature" },
     Q: { label: "Duty", symbol: "Q", kind: "heatFlow" },
-    P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
-    P_most: { label: "Highest effectiveness at any size", symbol: "P_most", kind: "fraction" },
-    R: { label: "Heat-capacity rates, air over water", symbol: "R", kind: "ratio" },
-    epsilon: { label: "Effectiveness, on the smaller stream", symbol: "epsilon", kind: "fraction" },
-    C_star: { label: "Heat-capacity rates, smaller over larger", symbol: "C_star", kind: "ratio" },
-    NTU_min: { label: "Transfer units, on the smaller stream", symbol: "NTU_min", kind: "ratio" },
-    Delta_T_lm: {
-      label: "Logarithmic mean temperature difference",
-      symbol: "Delta_T_lm",
-      kind: "temperatureDifference",
-    },
-    F: { label: "Correction factor for the arrangement", symbol: "F", kind: "ratio" },
+    ...coolerResults,
     Delta_T_sat: boilingResult,
   },
   relations: [...sizingRelations, ...boilingRelations],

@@ -112,6 +112,23 @@ export const boilingResult = {
   when: aqueous,
 } as const satisfies Outcome;
 
+/** The cooler seen by its air, by its smaller stream, and by its mean temperature difference. */
+export const coolerResults = {
+  P: { label: "Effectiveness, on the air", symbol: "P", kind: "fraction" },
+  P_most: { label: "Highest effectiveness at any size", symbol: "P_most", kind: "fraction" },
+  NTU: { label: "Transfer units, on the air", symbol: "NTU", kind: "ratio" },
+  R: { label: "Heat-capacity rates, air over water", symbol: "R", kind: "ratio" },
+  epsilon: { label: "Effectiveness, on the smaller stream", symbol: "epsilon", kind: "fraction" },
+  C_star: { label: "Heat-capacity rates, smaller over larger", symbol: "C_star", kind: "ratio" },
+  NTU_min: { label: "Transfer units, on the smaller stream", symbol: "NTU_min", kind: "ratio" },
+  Delta_T_lm: {
+    label: "Logarithmic mean temperature difference",
+    symbol: "Delta_T_lm",
+    kind: "temperatureDifference",
+  },
+  F: { label: "Correction factor for the arrangement", symbol: "F", kind: "ratio" },
+} as const satisfies Record<string, Outcome>;
+
 /** How much of it flows. */
 export const waterFlowInputs = {
   flow: {
