@@ -5,6 +5,6 @@ import { numberPages, unlikePages } from "./dist.ts";
 // Calculators and texts apart, so that two of them are looked at at a time.
 test.each(unlikePages.filter((path) => !numberPages.includes(path)))(
   "%s has no violation at any width, in light and dark",
-  expectNoViolation,
+  (path) => expectNoViolation(path),
   patience,
 );
