@@ -97,7 +97,7 @@ export const rateCooler: Model<RateCoolerGiven, RatedCooler> = (given, trace = p
     C_w,
     ...onSmallerStream({ P, R, NTU }, trace),
     ...meanDifferenceOf({ T_2: air.T_2, T_3, T_w_in, T_w_out, P, R, NTU }, trace),
-    P_most: reach(arrangement, R).P,
+    P_most: reach(arrangement, R, peak).P,
     UA_most,
     Delta_T_sat: marginToBoiling(coolant, { T_w_in, T_w_out }, trace),
   };
@@ -120,11 +120,12 @@ function noteHottestChannel(arrangement: Arrangement, inside: Inside, coolant: C
   const isOneStream = layout.kind === "along" || layout.kind === "shell" || layout.rows === 1;
   if (coolant.kind === "stated" || isOneStream) return;
   const { NTU, R, T_2, T_w_in, T_w_out } = inside;
+  const T_sat = boilingTemperature.compute({ p: coolant.p_w });
+  if (T_w_out >= T_sat || Math.max(T_2, T_w_in) < T_sat) return;
   const { banks } = temperatureField(layout, NTU, R, CELLS);
   const hottest =
     T_w_in + (T_2 - T_w_in) * Math.max(...banks.map(({ waterCells }) => Math.max(...waterCells)));
-  const T_sat = boilingTemperature.compute({ p: coolant.p_w });
-  if (hottest < T_sat || T_w_out >= T_sat) return;
+  if (hottest < T_sat) return;
   trace.note({
     about: "T_w_out",
     says: "On average the water leaves below boiling. But its channels do not mix, and the one that meets the hottest air would boil: as a liquid it would come to the bound.",

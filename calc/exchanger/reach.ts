@@ -17,15 +17,15 @@ const LARGE = 64;
  * The highest temperature effectiveness of an arrangement at R (on the air, 0 or more), over all sizes.
  *
  * Of an arrangement that peaks, the peak; of every other, and where the limit for an endlessly large cooler is higher
- * still, that limit.
+ * still, that limit. A caller that has the first peak already hands it in.
  *
  * @example reach(arrangementOf("parallel-cross-2"), 0.5).NTU // 3.14
  */
-export function reach(arrangement: Arrangement, R: SI): Reach {
+export function reach(arrangement: Arrangement, R: SI, peak = firstPeak(arrangement, R)): Reach {
   const limit = { P: arrangement.effectiveness.compute({ NTU: Infinity, R }), NTU: Infinity };
   if (!arrangement.peaks) return limit;
-  const peak = firstPeak(arrangement, R) ?? endOf(arrangement, R);
-  return peak.P > limit.P ? peak : limit;
+  const highest = peak ?? endOf(arrangement, R);
+  return highest.P > limit.P ? highest : limit;
 }
 
 /** With next to no water that warms, the peak lies beyond what is searched, and is as flat. */

@@ -14,11 +14,10 @@ import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
 import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts";
 import { waterOutletTemperature } from "./water-outlet-temperature.ts";
 import {
-  acceptCoolant,
-  densityOf,
   marginToBoiling,
   meanOfWater,
   rateOfWater,
+  refuseFlow,
   refuseScarceWater,
   type WaterGiven,
 } from "./water-side.ts";
@@ -130,19 +129,13 @@ function acceptOutlet(wanted: SI | undefined, T_2: SI, T_w_in: SI): SI {
 /** Where the water leaves that takes up Q in W; refuses a flow so small that it would leave beyond the entering air. */
 function settleWater(given: WaterGiven, { air, coolant, m_w, T_w_in }: Inlets, Q: SI): SI {
   const most = rateOfWater(coolant, m_w, { T_w_in, T_w_out: air.T_2 }, plain) * (air.T_2 - T_w_in);
-  if (most / Q <= 1) {
-    const least = (m_w * Q) / most;
-    const isVolume = given.flow === "volume";
-    const rho = densityOf(given, acceptCoolant(given), T_w_in, plain);
-    refuse(
-      true,
-      isVolume ? "V_w" : "m_w",
+  if (most / Q <= 1)
+    refuseFlow(
+      given,
+      m_w,
+      Q / most,
       "With so little water it would have to leave at or beyond the temperature at which the air enters. It has to be above the bound.",
-      isVolume && rho !== undefined
-        ? { value: least / rho, kind: "liquidFlow" }
-        : { value: least, kind: "massFlow" },
     );
-  }
   let T_w_out = T_w_in + ((air.T_2 - T_w_in) * Q) / most;
   for (let i = 0; i < ROUNDS; i++) {
     const next = T_w_in + Q / (m_w * meanOfWater(coolant, T_w_in, T_w_out, plain));

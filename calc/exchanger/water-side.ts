@@ -5,8 +5,8 @@ import { seawaterHeatCapacity } from "../fluids/seawater-heat-capacity.ts";
 import { boilingMargin } from "../fluids/water/boiling-margin.ts";
 import { boilingTemperature } from "../fluids/water/boiling-temperature.ts";
 import { waterDensity, waterEnthalpy } from "../fluids/water/liquid-water.ts";
-import { accept, refuse } from "../quantity/accept.ts";
-import type { SI } from "../quantity/domain-error.ts";
+import { accept } from "../quantity/accept.ts";
+import { DomainError, type SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 import { capacityRate } from "./capacity-rate.ts";
 import { meanHeatCapacity } from "./mean-heat-capacity.ts";
@@ -83,18 +83,22 @@ export function flowOf(given: WaterGiven, coolant: Coolant, T_w_in: SI, trace: T
 /** With less water than a hundredth of what the air carries there is nothing to cool with. */
 export const LARGEST_RATIO = 100;
 
-/** Refuses a ratio of heat-capacity rates R with hardly any water, and names the least flow in the way it was given. */
+/** Refuses a flow of m_w kg/s that would have to be `part` times as large, and names that bound in the way it was given. */
+export function refuseFlow(given: WaterGiven, m_w: SI, part: SI, says: string): never {
+  if (given.flow === "volume")
+    throw new DomainError("V_w", says, { value: (given.V_w ?? 0) * part, kind: "liquidFlow" });
+  throw new DomainError("m_w", says, { value: m_w * part, kind: "massFlow" });
+}
+
+/** Refuses a ratio of heat-capacity rates R with hardly any water. */
 export function refuseScarceWater(given: WaterGiven, m_w: SI, R: SI): void {
-  if (R <= LARGEST_RATIO) return;
-  const part = R / LARGEST_RATIO;
-  refuse(
-    true,
-    given.flow === "volume" ? "V_w" : "m_w",
-    "That is hardly any water for so much air. It has to be above the bound.",
-    given.flow === "volume"
-      ? { value: (given.V_w ?? 0) * part, kind: "liquidFlow" }
-      : { value: m_w * part, kind: "massFlow" },
-  );
+  if (R > LARGEST_RATIO)
+    refuseFlow(
+      given,
+      m_w,
+      R / LARGEST_RATIO,
+      "That is hardly any water for so much air. It has to be above the bound.",
+    );
 }
 
 /** Density of the liquid at its inlet, kg/m³; undefined for a stated liquid whose density is not known. */
