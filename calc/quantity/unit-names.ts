@@ -37,7 +37,7 @@ const fold = (text: string): string =>
 const spellings = new Map<string, Unit[]>();
 for (const unit of Object.values(units)) {
   if (unit.gauge || !unit.label) continue;
-  for (const name of new Set([fold(unit.id), fold(unit.label), ...unit.names]))
+  for (const name of new Set([fold(unit.id), fold(unit.label), ...unit.names].filter(Boolean)))
     spellings.set(name, [...(spellings.get(name) ?? []), unit]);
 }
 
@@ -56,7 +56,8 @@ export interface Named {
 
 /** The units that a typed name can mean: `psig`, `inHg`, `m³/s`, `LBS/HP-HR`. */
 export function unitsNamed(typed: string): Named {
-  const name = fold(typed);
+  // Beside °C and °F the sign says nothing, and by itself it is an angle.
+  const name = fold(typed) || (/deg|[°º˚]/i.test(typed) ? "degree" : "");
   const spelled = (spelling: string) =>
     (spellings.get(spelling) ?? []).filter((unit) => !hasWrongPrefix(typed, unit));
   const direct = spelled(name);

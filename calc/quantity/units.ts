@@ -124,7 +124,9 @@ const others = (
     ["L/s", "L/s", litre, "lps"],
     ["L/min", "L/min", litre / minute, "lpm"],
     ["ft3/min", "ft³/min", ft ** 3 / minute, "cfm cuft/min"],
+    ["L/h", "L/h", litre / hour, "lph"],
     ["gal/min", "US gal/min", gallon / minute, "gpm"],
+    ["gal/h", "US gal/h", gallon / hour, "gph"],
     ["impgal/min", "imp. gal/min", imperialGallon / minute],
 
     ["m3", "m³", 1],
@@ -171,6 +173,9 @@ const others = (
     ["lb/(hp h)", "lb/(hp·h)", lb / (hp * hour), "lb/hp/h lb/bhph"],
 
     ["m", "m", 1, "metre meter metres meters"],
+    ["cm", "cm", 1e-2, "centimetre centimeter"],
+    ["mm", "mm", 1e-3, "millimetre millimeter"],
+    ["in", "in", inch, '"'],
     ["km", "km", 1e3],
     ["ft", "ft", ft, "'"],
 
@@ -195,6 +200,26 @@ const others = (
     ["kW/K", "kW/K", 1e3, "kw/c kw/degc"],
     ["BTU/(min degF)", "BTU/(min·°F)", btu / (minute * rankine), "btu/min/f"],
     ["BTU/(h degF)", "BTU/(h·°F)", btu / (hour * rankine), "btu/h/f btu/hrf"],
+
+    ["m2", "m²", 1, "sqm"],
+    ["cm2", "cm²", 1e-4, "sqcm"],
+    ["mm2", "mm²", 1e-6, "sqmm"],
+    ["in2", "in²", inch ** 2, "sqin"],
+    ["ft2", "ft²", ft ** 2, "sqft"],
+
+    ["rad", "rad", 1, "radian radians"],
+    ["deg", "°", Math.PI / 180, "degree degrees"],
+
+    ["N", "N", 1, "newton"],
+    ["kN", "kN", 1e3],
+    ["lbf", "lbf", lbf],
+    ["N m", "N·m", 1],
+    ["kN m", "kN·m", 1e3],
+    ["lbf ft", "lbf·ft", lbf * ft, "ftlbf lbft ftlb"],
+
+    ["kg/(m2 s)", "kg/(m²·s)", 1, "kg/m2/s kg/m2s kg/sm2"],
+    ["lb/(ft2 s)", "lb/(ft²·s)", lb / ft ** 2, "lb/ft2/s"],
+    ["lb/(ft2 h)", "lb/(ft²·h)", lb / (ft ** 2 * hour), "lb/ft2/h"],
 
     ["kg/mol", "kg/mol", 1],
     ["g/mol", "g/mol", 1e-3],

@@ -177,7 +177,7 @@ const inWorkingUnits = (relation: AnyRelation): Representation<number> => ({
 function mathjsUnit(kind: Kind): string | undefined {
   const { si } = kinds[kind];
   if (si === "1" || si === "kg/kg") return undefined;
-  return si === "rev/s" ? "Hz" : si.replaceAll("m3", "m^3");
+  return si === "rev/s" ? "Hz" : si.replaceAll(/m([23])/g, "m^$1");
 }
 
 const withUnits: Representation<Unit | number> = {

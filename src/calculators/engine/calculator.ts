@@ -60,6 +60,10 @@ export interface ChartPicture<I extends string, O extends string> {
    * outcome is missing there is no best.
    */
   readonly best?: { readonly at: O; readonly label: string };
+  /** A span of `vary` between two outcomes, shaded and named. Left out where one of them has no value. */
+  readonly bands?: readonly { readonly from: O; readonly to: O; readonly label: string }[];
+  /** Values of `vary`, held by outcomes, which may not be passed: a line with its name, hatched on the wrong side. */
+  readonly bounds?: readonly { readonly at: O; readonly label: string; readonly wrong: "above" | "below" }[];
   /** The input or outcome on the x axis at the present state. */
   readonly x: I | O;
   readonly y: O;
@@ -90,6 +94,8 @@ export interface StationPicture<O extends string> {
     readonly kind: "compressor" | "cooler" | "duct";
     readonly label: string;
     readonly after: number;
+    /** The water of a cooler, where the model has it. */
+    readonly water?: { readonly T_in: O; readonly T_out: O; readonly m: O };
   }[];
   /** The same path with one choice changed, drawn dashed. */
   readonly ghost?: Readonly<Record<string, string>>;
@@ -136,12 +142,35 @@ export interface RankingPicture<O extends string> {
   readonly note?: string;
 }
 
+/**
+ * The parts of a sum as bars, each of which starts where the one before ended, and the sum under them. Parts may be
+ * negative. Those without a value are left out.
+ */
+export interface SharesPicture<O extends string> {
+  readonly draw: "shares";
+  readonly rows: readonly { readonly label: string; readonly y: O }[];
+  readonly sum: { readonly label: string; readonly y: O };
+  readonly title: string;
+  readonly note?: string;
+}
+
+/** A table of states: a row a state, a column a quantity. A row without any value is left out. */
+export interface StatesPicture<O extends string> {
+  readonly draw: "states";
+  readonly columns: readonly string[];
+  readonly rows: readonly { readonly label: string; readonly values: readonly O[] }[];
+  readonly title: string;
+  readonly note?: string;
+}
+
 export type Picture<I extends string, O extends string> = (
   | ChartPicture<I, O>
   | StationPicture<O>
   | UnitsPicture
   | FieldPicture<I, O>
   | RankingPicture<O>
+  | SharesPicture<O>
+  | StatesPicture<O>
 ) & { readonly when?: When };
 
 /** Everything that a calculator is. Fields, messages, working, picture, link and page follow from it. */
