@@ -1,3 +1,4 @@
+import { lossAsPart } from "../flow/loss-as-part.ts";
 import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
@@ -7,76 +8,100 @@ import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
 
 /**
  * A charge cooler as its user knows it: none; or by its temperature effectiveness `P` and the water inlet in K; or by the
- * outlet temperature in K that was read or wanted. The loss in Pa.
+ * outlet temperature of the air in K that was read or wanted. The loss in Pa, or as the part `zeta` of the pressure before it.
  */
 export interface CoolerGiven {
   readonly cooler: "none" | "effectiveness" | "temperature";
   readonly P?: SI | undefined;
   readonly T_w_in?: SI | undefined;
-  readonly T_3?: SI | undefined;
-  readonly Delta_p_23?: SI | undefined;
+  readonly T_out?: SI | undefined;
+  readonly Delta_p?: SI | undefined;
+  readonly zeta?: SI | undefined;
+}
+
+/** The inputs that hold a cooler's data, for messages. */
+export type CoolerFields = Readonly<Record<"P" | "T_w_in" | "T_out" | "Delta_p", string>> & {
+  readonly zeta?: string;
+};
+
+/** A loss that is a part of the pressure is told by `zeta`; then `Delta_p` is not looked at. */
+interface Loss {
+  readonly Delta_p: SI;
+  readonly zeta?: SI | undefined;
 }
 
 export type Cooler =
   | { readonly kind: "none" }
-  | { readonly kind: "effectiveness"; readonly P: SI; readonly T_w_in: SI; readonly Delta_p: SI }
-  | { readonly kind: "temperature"; readonly T_3: SI; readonly T_w_in: SI | undefined; readonly Delta_p: SI };
+  | (Loss & { readonly kind: "effectiveness"; readonly P: SI; readonly T_w_in: SI })
+  | (Loss & { readonly kind: "temperature"; readonly T_out: SI; readonly T_w_in: SI | undefined });
 
 /** Where the air is hotter than the water by less than this, in K, an effectiveness has no meaning. */
 const NO_SPAN = 1e-9;
 const WATER = { kind: "temperature", atLeast: 223.15, atMost: 473.15 } as const;
 
-/** Checks the cooler's data; throws a DomainError that names P, T_w_in, T_3 or Delta_p_23. */
-export function acceptCooler(given: CoolerGiven): Cooler {
+/** Checks the cooler's data; throws a DomainError that names one of its fields. */
+export function acceptCooler(given: CoolerGiven, fields: CoolerFields): Cooler {
   if (given.cooler === "none") return { kind: "none" };
-  const Delta_p = accept("Delta_p_23", "The loss of the cooler", given.Delta_p_23 ?? 0, {
+  const what = "The loss of the cooler";
+  const Delta_p = accept(fields.Delta_p, what, given.Delta_p ?? 0, {
     kind: "pressureDifference",
     atLeast: 0,
   });
+  const zeta =
+    given.zeta === undefined
+      ? undefined
+      : accept(fields.zeta ?? "zeta", what, given.zeta, { kind: "fraction", atLeast: 0, below: 1 });
+  const water = "The water temperature at the inlet";
   if (given.cooler === "effectiveness") {
-    const P = accept("P", "The temperature effectiveness", given.P, { kind: "fraction", atLeast: 0 });
+    const P = accept(fields.P, "The temperature effectiveness", given.P, { kind: "fraction", atLeast: 0 });
     refuse(
       P > 1,
-      "P",
+      fields.P,
       "With this temperature effectiveness the air would leave colder than the water enters. It may be as high as the bound.",
       { value: 1, kind: "fraction" },
     );
-    const T_w_in = accept("T_w_in", "The water temperature at the inlet", given.T_w_in, WATER);
-    return { kind: "effectiveness", P, T_w_in, Delta_p };
+    const T_w_in = accept(fields.T_w_in, water, given.T_w_in, WATER);
+    return { kind: "effectiveness", P, T_w_in, Delta_p, zeta };
   }
-  const T_3 = accept("T_3", "The temperature after the cooler", given.T_3, {
+  const T_out = accept(fields.T_out, "The temperature after the cooler", given.T_out, {
     kind: "temperature",
     atLeast: 173.15,
     atMost: 1000,
   });
   const { T_w_in } = given;
-  if (T_w_in === undefined) return { kind: "temperature", T_3, T_w_in, Delta_p };
-  accept("T_w_in", "The water temperature at the inlet", T_w_in, WATER);
+  if (T_w_in === undefined) return { kind: "temperature", T_out, T_w_in, Delta_p, zeta };
+  accept(fields.T_w_in, water, T_w_in, WATER);
   refuse(
-    T_3 < T_w_in,
-    "T_3",
+    T_out < T_w_in,
+    fields.T_out,
     "The air after the cooler is colder than the water that enters. It has to be at or above the water temperature.",
     { value: T_w_in, kind: "temperature" },
   );
-  return { kind: "temperature", T_3, T_w_in, Delta_p };
+  return { kind: "temperature", T_out, T_w_in, Delta_p, zeta };
 }
 
-/** Pressure and temperature after the cooler, and its effectiveness where water colder than the air says it. */
+/**
+ * Pressure and temperature after the cooler, and its effectiveness where water colder than the air says it. `where` names
+ * the cooler in the working.
+ */
 export function cool(
   cooler: Exclude<Cooler, { kind: "none" }>,
-  air: { readonly p_2: SI; readonly T_2: SI },
+  air: { readonly p: SI; readonly T: SI },
   trace: Trace,
-): { readonly p_3: SI; readonly T_3: SI; readonly P: SI | undefined } {
-  const { p_2, T_2 } = air;
-  const p_3 = trace.use(pressureAfterLoss, { p_in: p_2, Delta_p: cooler.Delta_p }, "cooler");
+  where: string,
+): { readonly p: SI; readonly T: SI; readonly P: SI | undefined } {
+  const T_in = air.T;
+  const { zeta } = cooler;
+  const Delta_p = zeta === undefined ? cooler.Delta_p : trace.use(lossAsPart, { zeta, p_in: air.p }, where);
+  const p = trace.use(pressureAfterLoss, { p_in: air.p, Delta_p }, where);
   if (cooler.kind === "effectiveness") {
     const { P, T_w_in } = cooler;
-    return { p_3, T_3: trace.use(coolerOutletTemperature, { T_in: T_2, P, T_w_in }, "cooler"), P };
+    return { p, T: trace.use(coolerOutletTemperature, { T_in, P, T_w_in }, where), P };
   }
-  const { T_3, T_w_in } = cooler;
+  const { T_out, T_w_in } = cooler;
   const P =
-    T_w_in === undefined || T_2 - T_w_in < NO_SPAN
+    T_w_in === undefined || T_in - T_w_in < NO_SPAN
       ? undefined
-      : trace.use(temperatureEffectiveness, { T_in: T_2, T_out: T_3, T_w_in }, "cooler");
-  return { p_3, T_3, P };
+      : trace.use(temperatureEffectiveness, { T_in, T_out, T_w_in }, where);
+  return { p, T: T_out, P };
 }

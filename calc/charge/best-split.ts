@@ -1,0 +1,81 @@
+import { lowestIn, type Span, spansWithin } from "../numerics/lowest-in.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import { plain } from "../relation/trace.ts";
+import { excessOver, type HardwareLimit, refuseLimits, type SplitPlace } from "./split-limits.ts";
+import { type Pair, rangeOfFirst, splitAt } from "./two-stages.ts";
+
+/** How a split is judged: what a watt of each shaft costs, and which part of it the crankshaft gives, per watt. */
+export interface Costs {
+  readonly omega_1: SI;
+  readonly omega_2: SI;
+  readonly belt_1: SI;
+  readonly belt_2: SI;
+}
+
+export interface BestSplit {
+  /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `HIGHEST_RATIO`. */
+  readonly range: Span;
+  /** The part of the range that keeps to the limits and holds the best. */
+  readonly allowed: Span;
+  readonly r_1: SI;
+  /** Around the best, all splits whose cost is within `FLAT` of it, whatever the limits. */
+  readonly flat: Span;
+}
+
+/** No compressor of this trade does more in one stage; beyond it the second inlet would be nearly empty. */
+export const HIGHEST_RATIO = 25;
+/** A hundredth more work is hardly to be measured. Chosen here. */
+export const FLAT = 0.01;
+/** Narrow valleys at the ends of the range are as wide as a few hundredths of it. */
+const PARTS = 96;
+const TOLERANCE = 1e-9;
+
+/**
+ * The split of least cost that keeps to the limits, by a scan of the whole range and a closer search round its lowest point,
+ * to about 1e-8 of the ratio. Throws a DomainError where no split keeps to the limits.
+ */
+export function bestSplit(pair: Pair, costs: Costs, limits: readonly HardwareLimit[]): BestSplit {
+  const range = rangeOfFirst(pair, HIGHEST_RATIO);
+  const known = new Map<number, SplitPlace & { readonly cost: number }>();
+  const at = (r_1: number) => {
+    const before = known.get(r_1);
+    if (before) return before;
+    const place = placeAt(pair, costs, r_1);
+    known.set(r_1, place);
+    return place;
+  };
+  const cost = (r_1: number) => at(r_1).cost;
+  const search = { parts: PARTS, tolerance: TOLERANCE };
+
+  const spans = limits.length
+    ? spansWithin((r_1) => excessOver(limits, at(r_1)), range, search)
+    : ([range] as const);
+  if (spans.length === 0) {
+    lowestIn(cost, range, search);
+    refuseLimits(limits, [...known.values()]);
+  }
+  const candidates = spans.map((span) => ({ span, r_1: lowestIn(cost, span, search) }));
+  const best = candidates.reduce((a, b) => (cost(b.r_1) < cost(a.r_1) ? b : a));
+  const most = (1 + FLAT) * cost(best.r_1);
+  const flat = spansWithin((r_1) => cost(r_1) - most, range, search).find(
+    ({ from, to }) => best.r_1 >= from && best.r_1 <= to,
+  );
+  return { range, allowed: best.span, r_1: best.r_1, flat: flat ?? { from: best.r_1, to: best.r_1 } };
+}
+
+/** Where the pair stands with its first compressor at r_1, and what that costs in W. */
+export function placeAt(pair: Pair, costs: Costs, r_1: SI): SplitPlace & { readonly cost: SI } {
+  const split = splitAt(pair, r_1, plain);
+  const { r_2, T_2, T_3, T_4, W_c1, W_c2 } = split;
+  return {
+    r_1,
+    r_2,
+    T_2,
+    T_3,
+    T_4,
+    W_c1,
+    W_c2,
+    W_b: costs.belt_1 * W_c1 + costs.belt_2 * W_c2,
+    cost: costs.omega_1 * W_c1 + costs.omega_2 * W_c2,
+  };
+}

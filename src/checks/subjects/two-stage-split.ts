@@ -1,0 +1,4 @@
+import { twoStageSplit } from "../../../calc/charge/two-stage-split.ts";
+import { modelSubject } from "../subject.ts";
+
+export default modelSubject(twoStageSplit);
