@@ -367,6 +367,16 @@ export const symbols = {
   n_O: entry(String.raw`n_\mathrm{O}`, "n_O", "atoms of oxygen in the fuel", "ratio"),
   n_O2: entry(String.raw`n_\mathrm{O_2}`, "n_O2", "moles of oxygen per mole of fuel", "ratio"),
 
+  // condensation
+  Delta_T_dp: entry(
+    String.raw`\Delta T_\mathrm{dp}`,
+    "ΔT_dp",
+    "distance from the dew point, above it",
+    "temperatureDifference",
+  ),
+  x_l: entry(String.raw`x_\ell`, "x_l", "part of a duty that comes from condensing", "fraction"),
+  V_c: entry(String.raw`\dot{V}_\mathrm{c}`, "V̇_c", "volume flow of condensed water", "liquidFlow"),
+
   // stations
   p_0: entry("p_0", "p_0", "barometer, absolute pressure at the place itself", "pressure"),
   T_0: entry("T_0", "T_0", "ambient temperature, dry bulb", "temperature"),
@@ -441,32 +451,25 @@ export const symbols = {
   ),
   zeta: entry(String.raw`\zeta`, "ζ", "part of the pressure that a cooler or duct costs", "fraction"),
   r_t: entry(String.raw`r_\mathrm{t}`, "r_t", "pressure ratio of both compressors together", "ratio"),
-  omega_1: entry(
-    String.raw`\omega_1`,
-    "ω_1",
+  chi_1: entry(
+    String.raw`\chi_1`,
+    "χ_1",
     "cost at the crankshaft of shaft power of the first compressor",
     "ratio",
   ),
-  omega_2: entry(
-    String.raw`\omega_2`,
-    "ω_2",
+  chi_2: entry(
+    String.raw`\chi_2`,
+    "χ_2",
     "cost at the crankshaft of shaft power of the second compressor",
     "ratio",
   ),
-  omega_g: entry(
-    String.raw`\omega_\mathrm{g}`,
-    "ω_g",
+  chi_g: entry(
+    String.raw`\chi_\mathrm{g}`,
+    "χ_g",
     "cost at the crankshaft of shaft power from the exhaust",
     "ratio",
   ),
   W_x: entry(String.raw`\dot{W}_\mathrm{x}`, "Ẇ_x", "what both compressors cost the crankshaft", "power"),
-  eta_b: entry(
-    String.raw`\eta_\mathrm{b}`,
-    "η_b",
-    "efficiency of the belt or gears that drive a compressor",
-    "fraction",
-  ),
-  W_b: entry(String.raw`\dot{W}_\mathrm{b}`, "Ẇ_b", "power that a compressor takes from the crankshaft", "power"),
   W_c1: entry(String.raw`\dot{W}_\mathrm{c,1}`, "Ẇ_c,1", "shaft power of the first compressor", "power"),
   W_c2: entry(String.raw`\dot{W}_\mathrm{c,2}`, "Ẇ_c,2", "shaft power of the second compressor", "power"),
   W_t: entry(String.raw`\dot{W}_\mathrm{c,12}`, "Ẇ_c,12", "shaft power of both compressors", "power"),
@@ -599,12 +602,6 @@ export const symbols = {
     String.raw`\Delta p_\mathrm{core}`,
     "Δp_core",
     "pressure loss of a core without its headers",
-    "pressureDifference",
-  ),
-  Delta_p_hd: entry(
-    String.raw`\Delta p_\mathrm{hd}`,
-    "Δp_hd",
-    "pressure loss of one header",
     "pressureDifference",
   ),
   Delta_p_hd_in: entry(
@@ -983,18 +980,8 @@ export const symbols = {
     "specificHeat",
   ),
   kappa_g: entry(String.raw`\kappa_\mathrm{g}`, "κ_g", "heat-capacity ratio of the exhaust gas", "ratio"),
-  eta_T: entry(
-    String.raw`\eta_\mathrm{T}`,
-    "η_T",
-    "turbine efficiency, total to static",
-    "fraction",
-  ),
-  eta_m: entry(
-    String.raw`\eta_\mathrm{m}`,
-    "η_m",
-    "mechanical efficiency of a turbocharger",
-    "fraction",
-  ),
+  eta_T: entry(String.raw`\eta_\mathrm{T}`, "η_T", "turbine efficiency, total to static", "fraction"),
+  eta_m: entry(String.raw`\eta_\mathrm{m}`, "η_m", "mechanical efficiency of a turbocharger", "fraction"),
   W_T: entry(String.raw`\dot{W}_\mathrm{T}`, "Ẇ_T", "power of the turbine", "power"),
   Delta_h_T: entry(
     String.raw`\Delta h_\mathrm{T}`,

@@ -6,8 +6,8 @@ import { type Pair, rangeOfFirst, splitAt } from "./two-stages.ts";
 
 /** How a split is judged: what a watt of each shaft costs, and which part of it the crankshaft gives, per watt. */
 export interface Costs {
-  readonly omega_1: SI;
-  readonly omega_2: SI;
+  readonly chi_1: SI;
+  readonly chi_2: SI;
   readonly belt_1: SI;
   readonly belt_2: SI;
 }
@@ -76,6 +76,6 @@ export function placeAt(pair: Pair, costs: Costs, r_1: SI): SplitPlace & { reado
     W_c1,
     W_c2,
     W_b: costs.belt_1 * W_c1 + costs.belt_2 * W_c2,
-    cost: costs.omega_1 * W_c1 + costs.omega_2 * W_c2,
+    cost: costs.chi_1 * W_c1 + costs.chi_2 * W_c2,
   };
 }

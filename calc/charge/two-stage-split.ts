@@ -1,5 +1,5 @@
-import { beltPower } from "../compression/belt-power.ts";
 import { acceptCompressor, type Compressor, type CompressorGiven } from "../compression/compress.ts";
+import { drivePower } from "../compression/drive-power.ts";
 import { equalWorkRatio } from "../compression/equal-work-ratio.ts";
 import { totalPower } from "../compression/total-power.ts";
 import { weighedPower } from "../compression/weighed-power.ts";
@@ -49,9 +49,9 @@ export interface TwoStageSplitGiven
   readonly drive_2: Drive;
   /** Part of the power at the crankshaft that reaches the compressor. */
   readonly eta_b?: SI | undefined;
-  /** Least shaft power of both, or least cost to the crankshaft, where exhaust power costs the part `omega_g`. */
+  /** Least shaft power of both, or least cost to the crankshaft, where exhaust power costs the part `chi_g`. */
   readonly least: "shaft" | "crankshaft";
-  readonly omega_g?: SI | undefined;
+  readonly chi_g?: SI | undefined;
   readonly split: "best" | "given";
   readonly r_1?: SI | undefined;
 }
@@ -158,11 +158,7 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
     W_b: crankshaftPower(given, costs, split, trace),
     W_x:
       given.least === "crankshaft"
-        ? trace.use(
-            weighedPower,
-            { omega_1: costs.omega_1, W_c1, omega_2: costs.omega_2, W_c2 },
-            "both compressors",
-          )
+        ? trace.use(weighedPower, { chi_1: costs.chi_1, W_c1, chi_2: costs.chi_2, W_c2 }, "both compressors")
         : undefined,
     Q: heat1.Q,
     Q_45: heat2.Q,
@@ -247,13 +243,13 @@ function costsOf(given: TwoStageSplitGiven): Costs {
     : 1;
   const ofDrive = (drive: Drive): SI => (drive === "crankshaft" ? 1 / eta_b : 0);
   const [belt_1, belt_2] = [ofDrive(given.drive), ofDrive(given.drive_2)];
-  if (given.least === "shaft") return { omega_1: 1, omega_2: 1, belt_1, belt_2 };
-  const omega_g = accept("omega_g", "The cost of exhaust power", given.omega_g, {
+  if (given.least === "shaft") return { chi_1: 1, chi_2: 1, belt_1, belt_2 };
+  const chi_g = accept("chi_g", "The cost of exhaust power", given.chi_g, {
     kind: "fraction",
     atLeast: 0.01,
     atMost: 2,
   });
-  return { omega_1: belt_1 || omega_g, omega_2: belt_2 || omega_g, belt_1, belt_2 };
+  return { chi_1: belt_1 || chi_g, chi_2: belt_2 || chi_g, belt_1, belt_2 };
 }
 
 let last: { readonly key: string; readonly best: BestSplit } | undefined;
@@ -336,7 +332,7 @@ function crankshaftPower(
   const { belt_1, belt_2 } = costs;
   if (belt_1 + belt_2 === 0) return undefined;
   const eta_b = given.eta_b as SI;
-  const of = (W_c: SI, compressor: string) => trace.use(beltPower, { W_c, eta_b }, compressor);
+  const of = (W_c: SI, compressor: string) => trace.use(drivePower, { W_c, eta_b }, compressor);
   return (
     (belt_1 ? of(split.W_c1, stageWords.first.compressor) : 0) +
     (belt_2 ? of(split.W_c2, stageWords.second.compressor) : 0)

@@ -15,7 +15,7 @@ const pointsIn = ({ from, to }: Span, parts: number): readonly number[] =>
  * The parts of a span in which `excess` is not above zero, with their ends to about `tolerance`. A part narrower than a
  * `parts`-th of the span, between two points that are looked at, is not seen.
  *
- * @example spansWithin((x) => 1 - x * x, { from: -2, to: 3 }, { parts: 10, tolerance: 1e-9 }) // -2 to -1, and 1 to 3
+ * @example spansWithin((x) => 1 - x * x, { from: -2, to: 3 }, { parts: 10, tolerance: 1e-9 })[1].from // 1.000
  */
 export function spansWithin(
   excess: (x: number) => number,

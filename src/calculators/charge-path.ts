@@ -1,52 +1,50 @@
 import { gaugePressure } from "../../calc/atmosphere/gauge-pressure.ts";
-import { chargePath } from "../../calc/charge-path.ts";
-import { barometerField } from "./engine/barometer.ts";
+import { type ChargePathGiven, chargePath } from "../../calc/charge/charge-path.ts";
+import { totalPower } from "../../calc/compression/total-power.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { ambientInputs, inletLossField, isMoist } from "./parts/ambient.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
-import { coolerInputs } from "./parts/cooler.ts";
+import { coolerAfter } from "./parts/cooler.ts";
 import { combustionInputs, engineInputs } from "./parts/engine.ts";
-import { humidityInputs } from "./parts/humidity.ts";
 import {
   compressorRelations,
   coolerRelations,
+  coolingWaterRelations,
   engineRelations,
   humidityRelations,
   powerRelations,
 } from "./parts/relations.ts";
+import { stationOf, stationResults } from "./parts/stations.ts";
 
+const one = { stages: ["one"] } as const;
+const two = { stages: ["two"] } as const;
+const sought = { wanted: ["pressure", "density", "power"] } as const;
 const withCooler = { cooler: ["effectiveness", "temperature"] } as const;
+const withSecondCooler = { ...two, cooler_45: ["effectiveness", "temperature"] } as const;
+
+const firstWater = { T_in: "T_w_in_found", T_out: "T_w_out", m: "m_w" } as const;
+const secondWater = { T_in: "T_w_in_45_found", T_out: "T_w_out_45", m: "m_w_45" } as const;
 
 export default defineCalculator({
   id: "charge-path",
-  title: "Charge path, one stage",
+  title: "Charge path",
   group: "Compression",
-  asks: "From the barometer to the manifold: how hot, how dense, how much air, with the cooler and without it?",
+  asks: "From the barometer to the manifold, through one compressor or two: how hot, how dense, how much air and water?",
   inputs: {
-    p_0: { ...barometerField, heading: "Ambient air" },
-    T_0: {
-      label: "Ambient temperature",
-      symbol: "T_0",
-      kind: "temperature",
-      start: 298.15,
-      limits: [223.15, 343.15],
-      typical: [253.15, 323.15],
+    stages: {
+      label: "Compressors",
+      options: { one: "one", two: "two in series" },
+      start: "one",
       help: "",
     },
-    ...humidityInputs,
-    Delta_p_01: {
-      label: "Pressure lost before the compressor",
-      symbol: "Delta_p_01",
-      kind: "pressureDifference",
-      start: 1000,
-      limits: [0, 30_000],
-      typical: [0, 6000],
-      help: "Filter and inlet duct.",
-    },
+    ...ambientInputs,
+    Delta_p_01: inletLossField,
     wanted: {
       label: "What is given",
       heading: "Compressor",
       options: {
         ratio: "the pressure ratio of the compressor",
+        pressure: "a wanted pressure in the manifold",
         density: "a wanted density in the manifold",
         power: "a wanted power",
       },
@@ -54,12 +52,21 @@ export default defineCalculator({
       help: "",
     },
     r: { ...pressureRatioField, when: { wanted: ["ratio"] } },
-    rho_3: {
+    p_m: {
+      label: "Wanted pressure in the manifold",
+      symbol: "p_m",
+      kind: "pressure",
+      start: 210_000,
+      limits: [20_000, 3_000_000],
+      help: "Absolute, or what the gauge shall show.",
+      when: { wanted: ["pressure"] },
+    },
+    rho_m: {
       label: "Wanted density in the manifold",
-      symbol: "rho_3",
+      symbol: "rho_m",
       kind: "density",
       start: 2.3,
-      limits: [0.2, 20],
+      limits: [0.2, 40],
       help: "",
       when: { wanted: ["density"] },
     },
@@ -72,40 +79,62 @@ export default defineCalculator({
       help: "",
       when: { wanted: ["power"] },
     },
+    division: {
+      label: "How the compressors share it",
+      options: { first: "the first one's ratio is given", equal: "both at the same ratio" },
+      start: "equal",
+      help: "",
+      when: { ...two, ...sought },
+    },
+    r_1: {
+      ...pressureRatioField,
+      label: "Pressure ratio of the first",
+      symbol: "r_1",
+      start: 1.5,
+      when: { ...two, ...sought, division: ["first"] },
+    },
     ...compressorInputs,
-    cooler: {
-      label: "What is known of the cooler",
+    ...coolerAfter({
       heading: "Charge cooler",
-      options: {
-        temperature: "its outlet temperature is known",
-        effectiveness: "its effectiveness is known",
-        none: "none fitted",
-      },
-      start: "temperature",
-      help: "",
+      cooler: "cooler",
+      P: "P",
+      T_w_in: "T_w_in",
+      T_out: "T_3",
+      Delta_p: "Delta_p_23",
+      Delta_T_w: "Delta_T_w",
+    }),
+    r_2: {
+      ...pressureRatioField,
+      label: "Pressure ratio of the second",
+      symbol: "r_2",
+      start: 1.8,
+      heading: "Second compressor",
+      when: { ...two, wanted: ["ratio"] },
     },
-    T_3: { ...coolerInputs.T_3, when: { cooler: ["temperature"] } },
-    P: {
-      label: "Temperature effectiveness of the cooler",
-      symbol: "P",
-      kind: "fraction",
-      start: 0.78,
-      limits: [0, 1],
-      typical: [0.4, 0.95],
-      help: "The part of the way from the hot air to the water inlet that the air goes.",
-      when: { cooler: ["effectiveness"] },
+    eta_s_2: {
+      ...compressorInputs.eta_s,
+      label: "Isentropic efficiency of the second",
+      symbol: "eta_s_2",
+      start: 0.76,
+      when: { ...two, efficiency: ["isentropic"] },
     },
-    T_w_in: {
-      label: "Cooling water, inlet temperature",
-      symbol: "T_w_in",
-      kind: "temperature",
-      start: 298.15,
-      limits: [233.15, 393.15],
-      typical: [273.15, 363.15],
-      help: "",
-      when: withCooler,
+    eta_p_2: {
+      ...compressorInputs.eta_p,
+      label: "Polytropic efficiency of the second",
+      symbol: "eta_p_2",
+      start: 0.79,
+      when: { ...two, efficiency: ["polytropic"] },
     },
-    Delta_p_23: { ...coolerInputs.Delta_p_23, when: withCooler },
+    ...coolerAfter({
+      heading: "Second cooler",
+      cooler: "cooler_45",
+      P: "P_45",
+      T_w_in: "T_w_in_45",
+      T_out: "T_5",
+      Delta_p: "Delta_p_45",
+      Delta_T_w: "Delta_T_w_45",
+      when: two,
+    }),
     ...engineInputs,
     V_d: { ...engineInputs.V_d, heading: "Engine" },
     b: combustionInputs.b,
@@ -113,79 +142,135 @@ export default defineCalculator({
     AFR_st: combustionInputs.AFR_st,
   },
   results: {
-    rho_3: { label: "Density in the manifold", symbol: "rho_3", kind: "density" },
+    rho_m: { label: "Density in the manifold", symbol: "rho_m", kind: "density" },
     m_a: { label: "Air flow", symbol: "m_a", kind: "massFlow" },
     m_a_uncooled: {
       label: "Air flow without the cooler, same compressor",
       symbol: "m_a_uncooled",
       kind: "massFlow",
-      when: withCooler,
+      when: { ...one, ...withCooler },
     },
-    r_found: {
-      label: "Pressure ratio needed",
-      symbol: "r",
+    r_found: { label: "Pressure ratio needed", symbol: "r", kind: "ratio", when: { ...one, ...sought } },
+    r_1_found: {
+      label: "Pressure ratio of the first",
+      symbol: "r_1",
       kind: "ratio",
-      when: { wanted: ["density", "power"] },
+      when: { ...two, ...sought, division: ["equal"] },
+    },
+    r_2_found: {
+      label: "Pressure ratio of the second",
+      symbol: "r_2",
+      kind: "ratio",
+      when: { ...two, ...sought },
     },
     T_2: { label: "Temperature after the compressor", symbol: "T_2", kind: "temperature" },
-    T_3: { label: "Temperature in the manifold", symbol: "T_3", kind: "temperature" },
+    T_4: {
+      label: "Temperature after the second compressor",
+      symbol: "T_4",
+      kind: "temperature",
+      when: two,
+    },
+    T_m: { label: "Temperature in the manifold", symbol: "T_m", kind: "temperature" },
     p_2: { label: "Pressure after the compressor", symbol: "p_2", kind: "pressure" },
-    p_3: { label: "Pressure in the manifold, absolute", symbol: "p_3", kind: "pressure" },
+    p_4: { label: "Pressure after the second compressor", symbol: "p_4", kind: "pressure", when: two },
+    p_m_found: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
     p_g: { label: "Pressure in the manifold, on the gauge", symbol: "p_g", kind: "gaugePressure" },
     D_rho: { label: "Density ratio, manifold to compressor inlet", symbol: "D_rho", kind: "ratio" },
     D_rho_uncooled: {
       label: "Density ratio without the cooler",
       symbol: "D_rho_uncooled",
       kind: "ratio",
-      when: withCooler,
+      when: { ...one, ...withCooler },
     },
-    W_c: { label: "Compressor shaft power", symbol: "W_c", kind: "power" },
+    W_c: { label: "Compressor shaft power", symbol: "W_c", kind: "power", when: one },
+    W_t: { label: "Shaft power of both compressors", symbol: "W_t", kind: "power", when: two },
+    W_c1: { label: "Shaft power of the first", symbol: "W_c1", kind: "power", when: two },
+    W_c2: { label: "Shaft power of the second", symbol: "W_c2", kind: "power", when: two },
     Q: { label: "Heat taken out by the cooler", symbol: "Q", kind: "heatFlow", when: withCooler },
+    Q_45: {
+      label: "Heat taken out by the second cooler",
+      symbol: "Q_45",
+      kind: "heatFlow",
+      when: withSecondCooler,
+    },
     P_found: {
       label: "Effectiveness that the cooler must have",
       symbol: "P",
       kind: "fraction",
       when: { cooler: ["temperature"] },
     },
+    P_45_found: {
+      label: "Effectiveness that the second cooler must have",
+      symbol: "P_45",
+      kind: "fraction",
+      when: { ...two, cooler_45: ["temperature"] },
+    },
+    m_w: { label: "Water to the cooler", symbol: "m_w", kind: "massFlow", when: withCooler },
+    m_w_45: {
+      label: "Water to the second cooler",
+      symbol: "m_w_45",
+      kind: "massFlow",
+      when: withSecondCooler,
+    },
     T_dp_3: {
-      label: "Dew point in the manifold",
+      label: "Dew point of the charge, after one compressor",
       symbol: "T_dp_3",
       kind: "temperature",
-      when: { humidity: ["relative", "dew-point", "wet-bulb"] },
+      when: isMoist,
+    },
+    T_dp_5: {
+      label: "Dew point of the charge, after two",
+      symbol: "T_dp_5",
+      kind: "temperature",
+      when: { ...two, ...isMoist },
     },
     m_c: {
       label: "Water condensing in the cooler",
       symbol: "m_c",
       kind: "massFlow",
-      when: { humidity: ["relative", "dew-point", "wet-bulb"], ...withCooler },
+      when: { ...isMoist, ...withCooler },
+    },
+    m_c_45: {
+      label: "Water condensing in the second cooler",
+      symbol: "m_c_45",
+      kind: "massFlow",
+      when: { ...isMoist, ...withSecondCooler },
     },
     W_e: { label: "Power that this air carries", symbol: "W_e", kind: "power" },
-    p_0: { label: "Ambient pressure", symbol: "p_0", kind: "pressure", inPicture: true },
-    T_0: { label: "Ambient temperature", symbol: "T_0", kind: "temperature", inPicture: true },
-    rho_0: { label: "Ambient density", symbol: "rho_0", kind: "density", inPicture: true },
-    w_0: { label: "Ambient humidity ratio", symbol: "w_0", kind: "humidityRatio", inPicture: true },
-    p_1: { label: "Pressure at the compressor inlet", symbol: "p_1", kind: "pressure", inPicture: true },
-    T_1: {
-      label: "Temperature at the compressor inlet",
-      symbol: "T_1",
+    T_w_out: {
+      label: "Water after the cooler",
+      symbol: "T_w_out",
       kind: "temperature",
+      when: withCooler,
       inPicture: true,
     },
-    rho_1: { label: "Density at the compressor inlet", symbol: "rho_1", kind: "density", inPicture: true },
-    w_1: {
-      label: "Humidity ratio at the compressor inlet",
-      symbol: "w_1",
-      kind: "humidityRatio",
+    T_w_out_45: {
+      label: "Water after the second cooler",
+      symbol: "T_w_out_45",
+      kind: "temperature",
+      when: withSecondCooler,
       inPicture: true,
     },
-    rho_2: { label: "Density after the compressor", symbol: "rho_2", kind: "density", inPicture: true },
-    w_2: {
-      label: "Humidity ratio after the compressor",
-      symbol: "w_2",
-      kind: "humidityRatio",
+    ...stationResults("0", "ambient"),
+    ...stationResults("1", "compressor inlet"),
+    ...stationResults("2", "compressor outlet", ["rho", "w"]),
+    ...stationResults("3", "after the cooler"),
+    ...stationResults("4", "second compressor outlet", ["rho", "w"], two),
+    ...stationResults("5", "after the second cooler", undefined, two),
+    T_w_in_found: {
+      label: "Water before the cooler",
+      symbol: "T_w_in",
+      kind: "temperature",
+      when: withCooler,
       inPicture: true,
     },
-    w_3: { label: "Humidity ratio in the manifold", symbol: "w_3", kind: "humidityRatio", inPicture: true },
+    T_w_in_45_found: {
+      label: "Water before the second cooler",
+      symbol: "T_w_in_45",
+      kind: "temperature",
+      when: withSecondCooler,
+      inPicture: true,
+    },
   },
   relations: [
     ...humidityRelations,
@@ -193,27 +278,63 @@ export default defineCalculator({
     ...engineRelations,
     ...powerRelations,
     ...coolerRelations,
+    ...coolingWaterRelations,
+    totalPower,
     gaugePressure,
   ],
   model: (given, trace) => {
-    const found = chargePath(given as unknown as Parameters<typeof chargePath>[0], trace);
-    return { ...found, r_found: found.r, P_found: found.P } as unknown as ReturnType<Calculator["model"]>;
+    const known = given as unknown as ChargePathGiven;
+    const found = chargePath(known, trace);
+    return {
+      ...found,
+      r_found: found.r,
+      r_1_found: found.r,
+      r_2_found: found.r_2,
+      p_m_found: found.p_m,
+      P_found: found.P,
+      P_45_found: found.P_45,
+      W_c1: found.W_c,
+      W_c2: found.W_c_2,
+      T_w_in_found: known.T_w_in,
+      T_w_in_45_found: known.T_w_in_45,
+    } as unknown as ReturnType<Calculator["model"]>;
   },
   pictures: [
     {
       draw: "stations",
+      when: one,
       stations: [
-        { number: "0", label: "ambient", T: "T_0", p: "p_0", rho: "rho_0", w: "w_0" },
-        { number: "1", label: "compressor inlet", T: "T_1", p: "p_1", rho: "rho_1", w: "w_1" },
-        { number: "2", label: "compressor outlet", T: "T_2", p: "p_2", rho: "rho_2", w: "w_2" },
-        { number: "3", label: "manifold", T: "T_3", p: "p_3", rho: "rho_3", w: "w_3" },
+        stationOf("0", "ambient"),
+        stationOf("1", "compressor inlet"),
+        stationOf("2", "compressor outlet"),
+        stationOf("3", "manifold"),
       ],
       parts: [
         { kind: "duct", label: "filter", after: 0 },
         { kind: "compressor", label: "compressor", after: 1 },
-        { kind: "cooler", label: "charge cooler", after: 2 },
+        { kind: "cooler", label: "charge cooler", after: 2, water: firstWater },
       ],
       ghost: { cooler: "none" },
+      title: "One kilogram of air on its way. Height is temperature, width the room it takes up.",
+    },
+    {
+      draw: "stations",
+      stations: [
+        stationOf("0", "ambient"),
+        stationOf("1", "first inlet"),
+        stationOf("2", "first outlet"),
+        stationOf("3", "first cooler outlet"),
+        stationOf("4", "second outlet"),
+        stationOf("5", "manifold"),
+      ],
+      parts: [
+        { kind: "duct", label: "filter", after: 0 },
+        { kind: "compressor", label: "first compressor", after: 1 },
+        { kind: "cooler", label: "first cooler", after: 2, water: firstWater },
+        { kind: "compressor", label: "second compressor", after: 3 },
+        { kind: "cooler", label: "second cooler", after: 4, water: secondWater },
+      ],
+      ghost: { cooler: "none", cooler_45: "none" },
       title: "One kilogram of air on its way. Height is temperature, width the room it takes up.",
     },
   ],

@@ -37,7 +37,9 @@ import { condensateFlow } from "../../../calc/exchanger/condensate-flow.ts";
 import { constantSensibleDuty } from "../../../calc/exchanger/constant-sensible-duty.ts";
 import { coolerOutletTemperature } from "../../../calc/exchanger/cooler-outlet-temperature.ts";
 import { duty } from "../../../calc/exchanger/duty.ts";
+import { flowForDuty } from "../../../calc/exchanger/flow-for-duty.ts";
 import { latentDuty } from "../../../calc/exchanger/latent-duty.ts";
+import { meanHeatCapacity } from "../../../calc/exchanger/mean-heat-capacity.ts";
 import { sensibleDuty } from "../../../calc/exchanger/sensible-duty.ts";
 import { temperatureEffectiveness } from "../../../calc/exchanger/temperature-effectiveness.ts";
 import { pressureAfterLoss } from "../../../calc/flow/pressure-after-loss.ts";
@@ -73,18 +75,20 @@ import { waterViscosity } from "../../../calc/fluids/water/water-viscosity.ts";
 import { wickLatentHeat } from "../../../calc/fluids/wick-latent-heat.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
-/** From a humidity reading to the state of moist air. */
-export const humidityRelations: readonly AnyRelation[] = [
+/** From a humidity reading to moist air, and what of its vapour a cooler leaves in it. */
+export const vapourRelations: readonly AnyRelation[] = [
   saturationPressure,
   enhancementFactor,
   vapourPressure,
   humidityRatio,
   vapourPressureFromHumidityRatio,
   saturatedHumidityRatio,
-  dewPoint,
   wickLatentHeat,
   humidityRatioFromWetBulb,
 ];
+
+/** The same, with the dew point of the charge. */
+export const humidityRelations: readonly AnyRelation[] = [...vapourRelations, dewPoint];
 
 /** One compression of given isentropic efficiency. */
 export const isentropicRelations: readonly AnyRelation[] = [
@@ -116,6 +120,25 @@ export const compressorRelations: readonly AnyRelation[] = [
   constantPolytropicEfficiency,
 ];
 
+/** Two compressions of given isentropic efficiency, each with a cooler, and either heat capacity. */
+export const splitRelations: readonly AnyRelation[] = [
+  ...isentropicRelations.filter((relation) => relation !== densityRatio),
+  constantIsentropicTemperature,
+  constantOutletTemperature,
+  constantHeatCapacity,
+  constantWork,
+  constantPolytropicEfficiency,
+  shaftPower,
+  coolerOutletTemperature,
+  pressureAfterLoss,
+  sensibleDuty,
+  constantSensibleDuty,
+  condensateFlow,
+  latentHeat,
+  latentDuty,
+  duty,
+];
+
 /** The density of air. */
 export const airRelations: readonly AnyRelation[] = [gasConstant, density];
 
@@ -143,6 +166,13 @@ export const coolerRelations: readonly AnyRelation[] = [
   duty,
   latentHeat,
   pressureAfterLoss,
+];
+
+/** Fresh water that carries a duty away. */
+export const coolingWaterRelations: readonly AnyRelation[] = [
+  compressedWaterEnthalpy,
+  meanHeatCapacity,
+  flowForDuty,
 ];
 
 /** The standard atmosphere and what the barometer says against it. */

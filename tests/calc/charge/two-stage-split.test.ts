@@ -148,10 +148,10 @@ describe("the split of least work", () => {
   });
 
   it("weighs exhaust power by what it costs", () => {
-    const dear = twoStageSplit({ ...loader, eta_s: 0.76, least: "crankshaft", omega_g: 1 / 0.95 });
+    const dear = twoStageSplit({ ...loader, eta_s: 0.76, least: "crankshaft", chi_g: 1 / 0.95 });
     const plainly = twoStageSplit({ ...loader, eta_s: 0.76 });
     expect(dear.r_1).toBeCloseTo(plainly.r_1, 5);
-    const cheap = twoStageSplit({ ...loader, eta_s: 0.76, least: "crankshaft", omega_g: 0.8 });
+    const cheap = twoStageSplit({ ...loader, eta_s: 0.76, least: "crankshaft", chi_g: 0.8 });
     expect(cheap.r_1).toBeLessThan(plainly.r_1);
   });
 });

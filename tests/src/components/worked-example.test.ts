@@ -15,6 +15,7 @@ const where = "content/examples/pump.mdx";
 const pump: Example = {
   calculator: "charge-path",
   choices: {
+    stages: "one",
     humidity: "dry",
     wanted: "ratio",
     efficiency: "isentropic",
@@ -29,6 +30,7 @@ const pump: Example = {
     r: "2.2",
     eta_s: "74 %",
     T_3: "50 °C",
+    Delta_T_w: "8 K",
     T_w_in: "25 °C",
     Delta_p_23: "60 mbar",
     V_d: "4.4 L",
