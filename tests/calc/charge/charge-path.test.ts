@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type ChargePathGiven, chargePath } from "../../calc/charge-path.ts";
-import { DomainError } from "../../calc/quantity/domain-error.ts";
-import { plain, recording } from "../../calc/relation/trace.ts";
+import { type ChargePathGiven, chargePath } from "../../../calc/charge/charge-path.ts";
+import { DomainError } from "../../../calc/quantity/domain-error.ts";
+import { plain, recording } from "../../../calc/relation/trace.ts";
 
 const celsius = (T: number) => T - 273.15;
 
@@ -105,7 +105,7 @@ describe("hill-climb four, from the wanted power", () => {
   it("wanted density and ratio give the same state back", () => {
     const out = chargePath(hillClimb);
     const { wanted: _, ...rest } = hillClimb;
-    const byDensity = chargePath({ ...rest, wanted: "density", rho_3: out.rho_3 });
+    const byDensity = chargePath({ ...rest, wanted: "density", rho_m: out.rho_3 });
     const byRatio = chargePath({ ...rest, wanted: "ratio", r: out.r });
     expect(byDensity.r).toBeCloseTo(out.r, 9);
     expect(byRatio.W_e).toBeCloseTo(235e3, 4);
@@ -148,7 +148,7 @@ describe("a warm, wet place", () => {
   });
 
   it("finds the ratio with condensation inside the search", () => {
-    const back = chargePath({ ...ferry, wanted: "density", rho_3: out.rho_3 });
+    const back = chargePath({ ...ferry, wanted: "density", rho_m: out.rho_3 });
     expect(back.r).toBeCloseTo(ferry.r ?? 0, 8);
     expect(back.m_c).toBeCloseTo(out.m_c, 9);
     const fuel = { b: 200 / 3.6e9, lambda: 1.8, AFR_st: 14.5 };
@@ -233,7 +233,7 @@ describe("notes", () => {
   };
 
   it("say what is unusual and keep the number", () => {
-    expect(about({ ...pump, r: 1.01, Delta_p_01: 5e3, T_3: 295 })).toContain("p_3");
+    expect(about({ ...pump, r: 1.01, Delta_p_01: 5e3, T_3: 295 })).toContain("p_m");
     expect(about({ ...hillClimb, wanted: "ratio", r: 1.1, T_w_in: 350 })).toContain("T_w_in");
     expect(about({ ...pump, r: 8 })).toContain("rho_2");
     expect(about(hillClimb)).toContain("r");
@@ -264,8 +264,8 @@ describe("what cannot be", () => {
     ["cooler outlet hotter than inlet", { cooler: "temperature", wanted: "ratio", r: 1.5, T_3: 400 }, "T_3"],
     ["power below a throttle", { W_e: 10e3 }, "W_e"],
     ["power beyond the search", { W_e: 2e6 }, "W_e"],
-    ["density below ambient", { wanted: "density", rho_3: 0.9 }, "rho_3"],
-    ["density beyond the search", { wanted: "density", rho_3: 15 }, "rho_3"],
+    ["density below ambient", { wanted: "density", rho_m: 0.9 }, "rho_m"],
+    ["density beyond the search", { wanted: "density", rho_m: 15 }, "rho_m"],
     ["no fuel", { b: undefined }, "b"],
     ["no speed", { n: 0 }, "n"],
   ];
@@ -330,7 +330,7 @@ describe("what cannot be", () => {
           Delta_p_01: number(-1e3, 120e3),
           wanted: fc.constantFrom("ratio", "density", "power"),
           r: number(0.5, 11),
-          rho_3: number(-1, 20),
+          rho_m: number(-1, 20),
           W_e: number(-1, 2e6),
           efficiency: fc.constantFrom("isentropic", "polytropic"),
           eta_s: number(-0.1, 1.1),
@@ -363,5 +363,115 @@ describe("what cannot be", () => {
       ),
       { numRuns: 2000 },
     );
+  });
+});
+
+/* Quarry loader: an engine-driven compressor before a turbocharger, worked by an independent program. */
+describe("two stages", () => {
+  const loader: ChargePathGiven = {
+    p_0: 100e3,
+    T_0: 298.15,
+    humidity: "dry",
+    stages: "two",
+    wanted: "ratio",
+    r: 2.0664,
+    r_2: 2.12819,
+    efficiency: "isentropic",
+    eta_s: 0.6,
+    eta_s_2: 0.76,
+    heatCapacity: "real",
+    cooler: "effectiveness",
+    P: 0.8,
+    T_w_in: 303.15,
+    Delta_p_23: 6e3,
+    Delta_T_w: 8,
+    cooler_45: "effectiveness",
+    P_45: 0.85,
+    T_w_in_45: 303.15,
+    Delta_p_45: 7e3,
+    Delta_T_w_45: 10,
+    V_d: 12.4e-3,
+    n: 25,
+    cycle: "four-stroke",
+    eta_v: 0.9,
+  };
+  const wet: ChargePathGiven = { ...loader, P: 0.95, T_0: 306.15, humidity: "relative", varphi_0: 0.85 };
+
+  it("meets the worked numbers of equal ratios", () => {
+    const out = chargePath(loader);
+    expect(celsius(out.T_2)).toBeCloseTo(138.94, 2);
+    expect(celsius(out.T_3)).toBeCloseTo(51.79, 2);
+    expect(celsius(out.T_4 ?? 0)).toBeCloseTo(154.01, 2);
+    expect(celsius(out.T_m)).toBeCloseTo(48.6, 2);
+    expect(out.rho_m).toBeCloseTo(4.5476, 4);
+    expect((out.W_t ?? 0) / out.m_a / (135.426e3 / 0.62)).toBeCloseTo(1, 5);
+  });
+
+  it("loses each loss before the next ratio multiplies", () => {
+    const { p_2, p_3, p_4, p_5, p_m } = chargePath(loader);
+    expect(p_3).toBeCloseTo(p_2 - 6e3, 6);
+    expect(p_4).toBeCloseTo(2.12819 * p_3, 5);
+    expect(p_5).toBeCloseTo((p_4 ?? 0) - 7e3, 6);
+    expect(p_m).toBe(p_5);
+  });
+
+  it("without a second compressor to speak of is the path of one stage", () => {
+    const two = chargePath({ ...loader, r_2: 1, cooler_45: "none" });
+    const one = chargePath({ ...loader, stages: "one" });
+    for (const key of ["rho_m", "T_m", "p_m", "m_a", "W_c", "Q"] as const) expect(two[key]).toBe(one[key]);
+    expect(two.W_c_2).toBe(0);
+  });
+
+  it("finds ratios for a wish, in either division", () => {
+    const { p_m, rho_m } = chargePath(loader);
+    const first = chargePath({ ...loader, wanted: "pressure", division: "first", r_1: 2.0664, p_m });
+    expect(first.r_2).toBeCloseTo(2.12819, 9);
+    const equal = chargePath({ ...loader, wanted: "density", division: "equal", rho_m });
+    expect(equal.r).toBe(equal.r_2);
+    expect(equal.rho_m).toBeCloseTo(rho_m, 9);
+  });
+
+  it("condenses after each cooler at the pressure there, and the second gets what the first left", () => {
+    const out = chargePath(wet);
+    expect(out.m_c).toBeGreaterThan(0);
+    expect(out.m_c_45).toBeGreaterThan(0);
+    expect(out.w_4).toBe(out.w_3);
+    expect(out.m_da * (out.w_0 - out.w_3)).toBeCloseTo(out.m_c, 12);
+    expect(out.m_da * (out.w_3 - (out.w_5 ?? 0))).toBeCloseTo(out.m_c_45 ?? 0, 12);
+    expect(out.T_dp_5).toBeGreaterThan(out.T_5 ?? 0);
+  });
+
+  it("gives each cooler the water that carries its duty", () => {
+    const out = chargePath(loader);
+    expect(out.T_w_out).toBeCloseTo(311.15, 9);
+    expect(out.T_w_out_45).toBeCloseTo(313.15, 9);
+    expect((out.m_w ?? 0) * 4180 * 8).toBeCloseTo(out.Q, -3);
+    expect(((out.m_w_45 ?? 0) * 4180 * 10) / (out.Q_45 ?? 1)).toBeCloseTo(1, 2);
+    expect(chargePath({ ...loader, Delta_T_w: 99, r: 1.05 }).m_w).toBeUndefined();
+  });
+
+  const cases: readonly (readonly [string, Partial<ChargePathGiven>, string])[] = [
+    ["no second ratio", { r_2: undefined }, "r_2"],
+    ["a second stage that expands", { r_2: 0.9 }, "r_2"],
+    ["no second efficiency", { eta_s_2: undefined }, "eta_s_2"],
+    ["second effectiveness above one", { P_45: 1.2 }, "P_45"],
+    ["second outlet hotter than its inlet", { cooler_45: "temperature", T_5: 600 }, "T_5"],
+    ["first loss beyond its pressure", { Delta_p_23: 250e3 }, "Delta_p_23"],
+    ["second loss beyond its pressure", { Delta_p_45: 500e3 }, "Delta_p_45"],
+    [
+      "pressure below what the first gives",
+      { wanted: "pressure", division: "first", r_1: 3, p_m: 150e3 },
+      "p_m",
+    ],
+    ["pressure beyond the search", { wanted: "pressure", division: "equal", p_m: 12e6 }, "p_m"],
+  ];
+  it.each(cases)("refuses %s", (_, change, field) => {
+    try {
+      chargePath({ ...loader, ...change });
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(DomainError);
+      expect((error as DomainError).field).toBe(field);
+    }
   });
 });

@@ -99,7 +99,7 @@ describe("a worked example", () => {
       /no option “six-stroke”. Accepted: four-stroke/,
     ],
     ["a choice that is not there", { ...pump, choices: { y: "z" } }, "y", /no such choice/],
-    ["a choice left open", { ...pump, choices: { wanted: "ratio" } }, "humidity", /does not give it/],
+    ["a choice left open", { ...pump, choices: { wanted: "ratio" } }, "stages", /does not give it/],
     ["a result that is not there", { ...pump, asked: "Nu" }, "asked", /gives no “Nu”/],
     [
       "a step that is not there",
