@@ -45,7 +45,6 @@ export default defineCalculator({
   asks: "How should two compressors in series share the pressure, and is a second one worth it?",
   inputs: {
     ...ambientInputs,
-    p_0: { ...ambientInputs.p_0 },
     Delta_p_01: inletLossField,
     m_a: { ...chargeInputs.m_a, start: 0.62, heading: "What is wanted" },
     p_m: {
@@ -220,10 +219,10 @@ export default defineCalculator({
     Q_45: { label: "Heat taken out after the second", symbol: "Q_45", kind: "heatFlow", when: withSecond },
     r_1_best: { label: "First ratio of least cost", symbol: "r_1", kind: "ratio", when: given },
     W_best: { label: "Shaft power of both there", symbol: "W_t", kind: "power", when: given },
-    r_1_flat_from: { label: "Within 1 % of the least cost from", symbol: "r_1", kind: "ratio" },
-    r_1_flat_to: { label: "… to a first ratio of", symbol: "r_1", kind: "ratio" },
-    r_1_from: { label: "Limits kept from", symbol: "r_1", kind: "ratio", when: limited },
-    r_1_to: { label: "… to a first ratio of", symbol: "r_1", kind: "ratio", when: limited },
+    r_1_flat_from: { label: "Lowest first ratio within 1 % of the least", symbol: "r_1", kind: "ratio" },
+    r_1_flat_to: { label: "Highest such ratio", symbol: "r_1", kind: "ratio" },
+    r_1_from: { label: "Lowest first ratio within the limits", symbol: "r_1", kind: "ratio", when: limited },
+    r_1_to: { label: "Highest ratio within them", symbol: "r_1", kind: "ratio", when: limited },
     W_equal: { label: "Shaft power with equal ratios", symbol: "W_t", kind: "power" },
     W_single: { label: "Shaft power of the better one alone", symbol: "W_c", kind: "power" },
     T_single: { label: "Temperature after it", symbol: "T_out", kind: "temperature" },

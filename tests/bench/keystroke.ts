@@ -18,20 +18,31 @@ const watchKeys = () => {
   );
 };
 
-async function type(page: Page, address: string, slowdown: number): Promise<readonly number[]> {
+/** A field to type digits into behind these, and a result that follows. */
+const typed = [
+  { calculator: "charge-path", field: "r", start: "2.", follows: "T_2" },
+  { calculator: "two-stage-split", field: "p_m", start: "42", follows: "W_t" },
+] as const;
+
+async function type(
+  page: Page,
+  address: string,
+  { calculator, field: id, start, follows }: (typeof typed)[number],
+  slowdown: number,
+): Promise<readonly number[]> {
   const client = await page.context().newCDPSession(page);
-  await page.goto(`${address}/numbers/charge-path/`);
+  await page.goto(`${address}/numbers/${calculator}/`);
   await page.waitForLoadState("networkidle");
   await client.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
   await page.evaluate(watchKeys);
   const paintedSoFar = () => page.evaluate(() => (window as unknown as { painted: number[] }).painted);
-  const field = page.locator('input[id="charge-path-r"]');
-  await field.fill("2.");
+  const field = page.locator(`input[id="${calculator}-${id}"]`);
+  await field.fill(start);
   let shown = "";
   for (let i = 0; i < keystrokes; i++) {
     await field.press(i % 2 === 0 ? String(((i / 2) % 9) + 1) : "Backspace");
     while ((await paintedSoFar()).length < i + 2) await page.waitForTimeout(20);
-    const now = (await page.locator('[data-result="T_2"]').textContent()) ?? "";
+    const now = (await page.locator(`[data-result="${follows}"]`).textContent()) ?? "";
     if (now === shown) throw new Error(`The result did not follow key ${i}.`);
     shown = now;
   }
@@ -41,15 +52,18 @@ async function type(page: Page, address: string, slowdown: number): Promise<read
 
 const ms = (x: number) => `${x.toFixed(1)} ms`;
 
-/** Prints how long a key takes on the charge path, at full speed and slowed down. */
+/** Prints how long a key takes on two pages, at full speed and slowed down. */
 export async function benchKeystrokes(browser: Browser, address: string): Promise<void> {
-  for (const slowdown of [1, 6]) {
-    const page = await browser.newPage();
-    const painted = (await type(page, address, slowdown)).toSorted((a, b) => a - b);
-    await page.close();
-    const at = (part: number) => ms(painted[Math.floor(part * (painted.length - 1))] ?? Number.NaN);
-    console.log(
-      `keystroke, ${slowdown}× slowdown    painted after ${at(0.5)} (median), ${at(0.95)} (95 of 100)`,
-    );
+  for (const what of typed) {
+    console.log(`keystroke, ${what.calculator}`);
+    for (const slowdown of [1, 6]) {
+      const page = await browser.newPage();
+      const painted = (await type(page, address, what, slowdown)).toSorted((a, b) => a - b);
+      await page.close();
+      const at = (part: number) => ms(painted[Math.floor(part * (painted.length - 1))] ?? Number.NaN);
+      console.log(
+        `  ${slowdown}× slowdown            painted after ${at(0.5)} (median), ${at(0.95)} (95 of 100)`,
+      );
+    }
   }
 }

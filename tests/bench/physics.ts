@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import psychrolib from "psychrolib";
-import { chargePath } from "../../calc/charge-path.ts";
+import { chargePath } from "../../calc/charge/charge-path.ts";
 import { compressorOutlet } from "../../calc/compression/compressor-outlet.ts";
 import { ambient } from "../../calc/fluids/ambient.ts";
 import { conductivity } from "../../calc/fluids/conductivity.ts";

@@ -9,10 +9,12 @@ import { benchBuild } from "./build.ts";
 import { benchExchanger } from "./exchanger.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
+import { benchTwoStages } from "./two-stages.ts";
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
 benchPhysics();
 benchExchanger();
+benchTwoStages();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
 const stops: (() => unknown)[] = [() => rmSync(folder, { recursive: true })];

@@ -1,4 +1,4 @@
-import { chargePath } from "../../../calc/charge-path.ts";
+import { chargePath } from "../../../calc/charge/charge-path.ts";
 import { subject } from "../subject.ts";
 
 interface Given extends Record<string, number> {
@@ -47,7 +47,7 @@ export default subject<Given>(({ T0, p0, pr, eta, eff, Tc, dp, Vd, n, eta_v }, t
     rho3: path.rho_3,
     ratio_ambient: path.D_rho,
     ratio_uncooled: path.rho_3 / path.rho_2,
-    m_uncooled: path.m_a_uncooled,
+    m_uncooled: path.m_a_uncooled ?? null,
     m_cooled: path.m_a,
     Q: path.Q,
   };
