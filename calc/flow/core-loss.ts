@@ -5,6 +5,7 @@ import { viscosity } from "../fluids/viscosity.ts";
 import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
+import { boreArea } from "./bore-area.ts";
 import { coreAcceleration } from "./core-acceleration.ts";
 import { coreEntranceCoefficient } from "./core-entrance-coefficient.ts";
 import { coreEntranceLoss } from "./core-entrance-loss.ts";
@@ -19,7 +20,6 @@ import { coreReynolds } from "./core-reynolds.ts";
 import { acceptCore, type Core, type CoreGiven } from "./core-shape.ts";
 import { ductSpeed } from "./duct-speed.ts";
 import { fittingLoss } from "./fitting-loss.ts";
-import { headerArea } from "./header-area.ts";
 import { headerLossWithCore } from "./header-loss-with-core.ts";
 import { headerShare } from "./header-share.ts";
 import { maskingOpenArea } from "./masking-open-area.ts";
@@ -228,7 +228,7 @@ function lossOfHeader(
   where: string,
 ): SI {
   const { p, T, R_m, m } = air;
-  const A = trace.use(headerArea, { d: header.d }, where);
+  const A = trace.use(boreArea, { d: header.d }, where);
   const rho = trace.use(density, { p, R_m, T }, where);
   const c = trace.use(ductSpeed, { m_a: m, rho, A }, where);
   return trace.use(fittingLoss, { K: header.K, rho, c }, where);

@@ -24,6 +24,8 @@ const parts: Readonly<Record<Draw, () => Promise<{ readonly default: Drawer }>>>
   units: () => import("./drawn-units.tsx"),
   field: () => import("./drawn-field.tsx"),
   ranking: () => import("./drawn-ranking.tsx"),
+  shares: () => import("./drawn-shares.tsx"),
+  states: () => import("./drawn-states.tsx"),
 };
 
 /** The drawers at hand: all of them at build, those fetched so far in the browser. */

@@ -12,6 +12,7 @@ import { barometerContext } from "../calculators/engine/entry.ts";
 import { type Given, tryModel } from "../calculators/engine/evaluate.ts";
 import type { State } from "./drawing.ts";
 import { Chart } from "./pictures/Chart.tsx";
+import type { CurvePoint } from "./pictures/types.ts";
 import { sweep } from "./sweep.ts";
 import { unitLabel } from "./unit-label.ts";
 
@@ -37,9 +38,11 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const inY = (si: SI) => fromSI(si, yUnit, context);
   const here = Number(values[picture.x] ?? given[picture.x]);
   const bestAt = picture.best && values[picture.best.at];
-  const from = Math.min(picture.span[0], here);
+  const [first, last] = picture.span;
+  const marked = [here, bestAt ?? Number.NaN].filter(Number.isFinite);
+  const from = Math.min(first, ...marked);
   // Far enough past the best that the fall can be seen.
-  const to = Math.max(picture.span[1], here, 2 * (bestAt ?? 0));
+  const to = Math.max(last, ...marked, 2 * (bestAt ?? from) - from);
   const curves = picture.curves.map((curve) => {
     const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
     const value = (at: SI): SI =>
@@ -47,7 +50,9 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
     return {
       label: curve.label,
       dash: curve.dash ?? "solid",
-      points: sweep(value, from, to).map(([at, found]): [number, number] => [inX(at), inY(found)]),
+      points: sweep(value, from, to).map(
+        ([at, found, leadsOn]): CurvePoint => [inX(at), inY(found), leadsOn],
+      ),
     };
   });
   const best =
@@ -55,7 +60,14 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
       ? undefined
       : tryModel(calculator, given, { ...(picture.holding as Given), [picture.vary]: bestAt })?.[picture.y];
   const now = values[picture.y];
-  const isHere = now !== undefined && Number.isFinite(here);
+  const bands = (picture.bands ?? []).flatMap(({ label, ...ends }) => {
+    const [from, to] = [values[ends.from], values[ends.to]];
+    return from === undefined || to === undefined ? [] : [{ label, from: inX(from), to: inX(to) }];
+  });
+  const bounds = (picture.bounds ?? []).flatMap(({ at, label, wrong }) => {
+    const value = values[at];
+    return value === undefined ? [] : [{ label, wrong, x: inX(value) }];
+  });
   return (
     <Chart
       title={picture.title}
@@ -65,14 +77,17 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
       {...(picture.best &&
         bestAt !== undefined &&
         best !== undefined && { best: { x: inX(bestAt), y: inY(best), label: picture.best.label } })}
-      {...(isHere && {
-        state: {
-          x: inX(here),
-          y: inY(now),
-          xText: writeIn(here, xUnit, context),
-          yText: writeIn(now, yUnit, context),
-        },
-      })}
+      bands={bands}
+      bounds={bounds}
+      {...(now !== undefined &&
+        Number.isFinite(here) && {
+          state: {
+            x: inX(here),
+            y: inY(now),
+            xText: writeIn(here, xUnit, context),
+            yText: writeIn(now, yUnit, context),
+          },
+        })}
     />
   );
 }

@@ -7,7 +7,8 @@ const halvings = 12;
 /** Points in the last one or two steps. They crowd towards the end, where curves that end mostly are steepest. */
 const last = 7;
 
-type Point = readonly [x: number, y: number];
+/** A place, the value there, and whether it was added to lead on to where the values end. */
+type Point = readonly [x: number, y: number, leadsOn?: boolean];
 
 /**
  * A function at even steps from one place to another, both of them in it. Where it has values in a part of the span only,
@@ -25,7 +26,10 @@ export function sweep(f: (x: number) => number, from: number, to: number): Point
     const end = hasValue(a) ? endBetween(f, a, b) : endBetween(f, b, a);
     if (end === undefined) return [];
     const before = hasValue(a) ? Math.max(from, a[0] - step) : Math.min(to, b[0] + step);
-    return Array.from({ length: last }, (_, k) => at(end + (before - end) * (1 - (k + 1) / last) ** 2));
+    return Array.from({ length: last }, (_, k): Point => {
+      const [x, y] = at(end + (before - end) * (1 - (k + 1) / last) ** 2);
+      return [x, y, true];
+    });
   });
   return [...even, ...more].sort(([a], [b]) => a - b);
 }

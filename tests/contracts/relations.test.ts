@@ -61,6 +61,12 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   molarMass: [0.018, 0.03],
   conductance: [100, 5000],
   capacityRate: [100, 5000],
+  length: [0.02, 0.2],
+  area: [1e-3, 3e-2],
+  angle: [0.2, 1.5],
+  force: [10, 5000],
+  torque: [1, 500],
+  massFlux: [10, 200],
 };
 
 // Symbols with a narrower span than their kind: an inlet below an outlet, water below the air, whole numbers, and what
@@ -85,6 +91,9 @@ const spanOfSymbol: Readonly<Record<string, readonly [SI, SI]>> = {
   R: [0.02, 1.5],
   N_p: [3, 3],
   N_r: [3, 3],
+  k_s: [1e-6, 1e-4],
+  beta_d: [0.2, 0.95],
+  Ma: [0.05, 0.95],
 };
 
 /** Numbers in 0..1, the same in every run (a linear congruential generator). */
@@ -173,10 +182,10 @@ const inWorkingUnits = (relation: AnyRelation): Representation<number> => ({
   read: (value, kind) => toSI(value, workingUnit(kind, relation.working)),
 });
 
-/** The name that mathjs has for the SI unit of a kind; a revolution has no dimension, and a number no unit. */
+/** The name that mathjs has for the SI unit of a kind; a revolution has no dimension, and a number and a radian no unit. */
 function mathjsUnit(kind: Kind): string | undefined {
   const { si } = kinds[kind];
-  if (si === "1" || si === "kg/kg") return undefined;
+  if (si === "1" || si === "kg/kg" || si === "rad") return undefined;
   return si === "rev/s" ? "Hz" : si.replaceAll(/m([23])/g, "m^$1");
 }
 

@@ -58,7 +58,14 @@ async function scriptsLater(path: string): Promise<readonly string[]> {
 const laterParts = [
   { part: "field", starts: /^\/_astro\/drawn-field/, limit: 19 * kB },
   { part: "ranking, with hoses", starts: /^\/_astro\/drawn-ranking/, limit: 11 * kB },
-  { part: "other pictures", starts: /^\/_astro\/drawn-(?!hoses|field|ranking)/, limit: 9 * kB },
+  { part: "path", starts: /^\/_astro\/drawn-stations/, limit: 7 * kB },
+  { part: "sum", starts: /^\/_astro\/drawn-shares/, limit: 5 * kB },
+  { part: "states", starts: /^\/_astro\/drawn-states/, limit: 2 * kB },
+  {
+    part: "other pictures",
+    starts: /^\/_astro\/drawn-(?!hoses|field|ranking|stations|shares|states)/,
+    limit: 9 * kB,
+  },
   { part: "hoses", starts: /^\/_astro\/drawn-hoses/, limit: 8 * kB },
   { part: "links", starts: /^\/_astro\/page-link/, limit: 3 * kB },
 ] as const;

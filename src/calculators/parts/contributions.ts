@@ -28,9 +28,9 @@ const devices = [
 const changes = ["pressure", "heating", "cooling", "loss", "drying"] as const;
 const changeWords = {
   pressure: "compression",
-  heating: "heating by it",
+  heating: "heating by compression",
   cooling: "cooling",
-  loss: "loss of the cooler",
+  loss: "the loss of the cooler",
   drying: "drying in the cooler",
 } as const;
 const ofCooler: readonly string[] = ["cooling", "loss", "drying"];
@@ -41,7 +41,6 @@ const byHardware: When = { split: ["hardware"] };
 const byChanges: When = { split: ["changes"] };
 
 const part = (label: string, when: When): Outcome => ({ label, symbol: "Delta_D", kind: "ratio", when });
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What each device is credited with. */
 export const creditOutcomes: Readonly<Record<string, Outcome>> = Object.fromEntries(
@@ -71,10 +70,10 @@ const nth = { 1: "first", 2: "second" } as const;
 /** What each change of the air adds or takes. */
 export const changeOutcomes: Readonly<Record<string, Outcome>> = Object.fromEntries(
   changes.flatMap((change) => {
-    const words = capital(changeWords[change]);
+    const words = `From ${changeWords[change]}`;
     const fitted = (n: 1 | 2): When => (ofCooler.includes(change) ? { [`cooler_${n}`]: ["fitted"] } : {});
     return [
-      [`one_${change}`, part(`Part of ${changeWords[change]}`, { ...byChanges, ...one, ...fitted(1) })],
+      [`one_${change}`, part(words, { ...byChanges, ...one, ...fitted(1) })],
       ...([1, 2] as const).map((n) => [
         `${change}_${n}`,
         part(`${words}, ${nth[n]} stage`, { ...byChanges, ...two, ...fitted(n) }),

@@ -8,6 +8,7 @@ import { bendSeparationLoss } from "../../../calc/flow/bend-separation-loss.ts";
 import { bendThrust } from "../../../calc/flow/bend-thrust.ts";
 import { bendWallLoss } from "../../../calc/flow/bend-wall-loss.ts";
 import { bendsInSeries } from "../../../calc/flow/bends-in-series.ts";
+import { boreArea } from "../../../calc/flow/bore-area.ts";
 import { chokingLength } from "../../../calc/flow/choking-length.ts";
 import { closedEndThrust } from "../../../calc/flow/closed-end-thrust.ts";
 import { coefficientsInSeries } from "../../../calc/flow/coefficients-in-series.ts";
@@ -27,7 +28,6 @@ import { frictionNumber } from "../../../calc/flow/friction-number.ts";
 import { frictionToChoking } from "../../../calc/flow/friction-to-choking.ts";
 import { frictionTransitionPart } from "../../../calc/flow/friction-transition-part.ts";
 import { frictionTurbulentPart } from "../../../calc/flow/friction-turbulent-part.ts";
-import { headerArea } from "../../../calc/flow/header-area.ts";
 import { lossOfLength } from "../../../calc/flow/loss-of-length.ts";
 import { machFromFrictionToChoking } from "../../../calc/flow/mach-from-friction-to-choking.ts";
 import { machNumber } from "../../../calc/flow/mach-number.ts";
@@ -57,7 +57,7 @@ import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
 /** The state of a stream in a bore, from its total side. */
 export const streamRelations: readonly AnyRelation[] = [
-  headerArea,
+  boreArea,
   gasConstant,
   density,
   ductSpeed,

@@ -1,4 +1,4 @@
-import { chargePath } from "../../../calc/charge-path.ts";
+import { chargePath } from "../../../calc/charge/charge-path.ts";
 import { modelSubject } from "../subject.ts";
 
 export default modelSubject(chargePath);

@@ -1,4 +1,4 @@
-import { engineWithCooler } from "../../../calc/engine-with-cooler.ts";
+import { engineWithCooler } from "../../../calc/charge/engine-with-cooler.ts";
 import { subject } from "../subject.ts";
 
 interface Given extends Record<string, number | string> {

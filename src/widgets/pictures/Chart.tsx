@@ -2,12 +2,12 @@ import { layoutChart, narrowSize, type Size, wideSize } from "./chart-layout.ts"
 import { describeChart } from "./chart-sentence.ts";
 import { r1 } from "./numbers.ts";
 import { Picture, Words } from "./Picture.tsx";
-import { diagonal, hatch } from "./path.ts";
+import { hatch } from "./path.ts";
 import type { ChartProps } from "./types.ts";
 
 export { describeChart } from "./chart-sentence.ts";
 
-/** Curves over two axes, the state at hand as a ring, a limit hatched. */
+/** Curves over two axes, the state at hand as a ring, bands shaded, what is out of bounds hatched. */
 export const Chart = (props: ChartProps) => (
   <Picture
     label={describeChart(props)}
@@ -18,28 +18,34 @@ export const Chart = (props: ChartProps) => (
 
 function draw(props: ChartProps, size: Size) {
   const { width, height, font } = size;
-  const { frame, line, xTitle, yTitle, xTicks, yTicks, bound, ring, cross, ...chart } = layoutChart(
+  const { frame, line, xTitle, yTitle, xTicks, yTicks, ring, cross, spans, ...chart } = layoutChart(
     props,
     size,
   );
   const { x: left, y: top } = frame;
   const [right, bottom] = [left + frame.w, top + frame.h];
 
+  const upright = (xs: readonly number[]) => xs.map((x) => `M${r1(x)} ${r1(top)}V${r1(bottom)}`).join("");
+
   return (
     <>
+      {spans.bands.map(({ box: { x, w } }) => (
+        <>
+          <rect class="shade" x={r1(x)} y={r1(top)} width={r1(w)} height={r1(frame.h)} />
+          <path class="thin" d={upright([x, x + w].filter((at) => at > left + 1 && at < right - 1))} />
+        </>
+      ))}
       <path
         class="grid"
         d={
-          xTicks.map(({ at }) => `M${r1(at)} ${r1(top)}V${r1(bottom)}`).join("") +
+          upright(xTicks.map(({ at }) => at)) +
           yTicks.map(({ at }) => `M${r1(left)} ${r1(at)}H${r1(right)}`).join("")
         }
       />
-      {bound && (
-        <>
-          <path class="hatch" d={hatch(bound, 7)} />
-          <path class="outline" d={diagonal(bound.edge)} />
-        </>
-      )}
+      {spans.hatched.map((box) => (
+        <path class="hatch" d={hatch(box, 7)} />
+      ))}
+      <path class="outline" d={upright(spans.bounds.flatMap(({ edge, isHere }) => (isHere ? [edge] : [])))} />
       <path class="axis" d={`M${r1(left)} ${r1(top)}V${r1(bottom)}H${r1(right)}`} />
       {yTitle.map((text, i) => (
         <Words look="second" x={0} y={16 + i * line}>
@@ -63,9 +69,13 @@ function draw(props: ChartProps, size: Size) {
         <path class={`curve ${dash}`} d={d} />
       ))}
       {cross && <path class="outline" d={`M${r1(cross[0] - 5)} ${r1(cross[1] - 5)}l10 10m0 -10l-10 10`} />}
-      {chart.labels.map(({ lines, x, y, italic }) =>
+      {chart.labels.map(({ lines, x, y, w, italic, endsTogether }) =>
         lines.map((text, i) => (
-          <Words look={italic ? "halo italic" : "halo"} x={x} y={y + font - 1 + i * line}>
+          <Words
+            look={`halo${italic ? " italic" : ""}${endsTogether ? " end" : ""}`}
+            x={endsTogether ? x + w : x}
+            y={y + font - 1 + i * line}
+          >
             {text}
           </Words>
         )),

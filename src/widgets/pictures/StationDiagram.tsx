@@ -1,7 +1,7 @@
 import { r1 } from "./numbers.ts";
 import { Picture, Words } from "./Picture.tsx";
 import { closed, open, stops } from "./ribbon.ts";
-import { layoutStations, narrowSize, type Size, wideSize } from "./station-layout.ts";
+import { layoutStations, narrowSize, type Size, waterLine, wideSize } from "./station-layout.ts";
 import { describeStations } from "./station-sentence.ts";
 import type { Part, StationDiagramProps } from "./types.ts";
 
@@ -75,12 +75,30 @@ function draw(props: StationDiagramProps, size: Size) {
       ))}
       <path class="outline" d={`M${left} ${rail}H${right}`} />
       <path class="tip" d={`M${right + 8} ${rail}l-10 -4v8z`} />
-      {layout.parts.map((part) => (
+      {layout.parts.map(({ kind, foot, x, names, water }) => (
         <>
-          <PartDrawing {...part} y={rail} size={layout.part} />
-          <Words look="second italic middle" x={part.x} y={part.labelY}>
-            {part.label}
-          </Words>
+          <PartDrawing
+            kind={kind}
+            foot={foot}
+            hasWater={water !== undefined}
+            x={x}
+            y={rail}
+            size={layout.part}
+          />
+          {names.map(({ text, y }) => (
+            <Words look="second italic middle" x={x} y={y}>
+              {text}
+            </Words>
+          ))}
+          {water?.lines.map((text, i) => (
+            <Words
+              look={`second${i ? "" : " italic"}${water.isBeside ? "" : " middle"}`}
+              x={water.x}
+              y={water.y + i * waterLine}
+            >
+              {text}
+            </Words>
+          ))}
         </>
       ))}
       {props.stations.map(({ number }, i) => (
@@ -110,14 +128,17 @@ function draw(props: StationDiagramProps, size: Size) {
   return { height, drawing };
 }
 
-interface PartDrawingProps extends Pick<Part, "kind" | "foot" | "water"> {
+interface PartDrawingProps {
+  readonly kind: Part["kind"];
+  readonly foot: boolean | undefined;
+  readonly hasWater: boolean;
   readonly x: number;
   readonly y: number;
   /** Half of its width and height. */
   readonly size: number;
 }
 
-function PartDrawing({ kind, foot, water, x, y, size: s }: PartDrawingProps) {
+function PartDrawing({ kind, foot, hasWater, x, y, size: s }: PartDrawingProps) {
   const start = `M${r1(x - s)} `;
   const half = s / 2;
   if (kind === "duct") {
@@ -144,13 +165,10 @@ function PartDrawing({ kind, foot, water, x, y, size: s }: PartDrawingProps) {
         class="thin"
         d={`${start}${y}h${half}l${s / 4} ${-half}l${half} ${s}l${s / 4} ${-half}h${half}`}
       />
-      {water !== false && (
+      {hasWater && (
         <>
           <path class="water" d={`M${out} ${y + s + 3}v14M${back} ${y + s + 22}v-14`} />
           <path class="water-tip" d={`M${out} ${y + s + 25}l-3.5 -8h7zM${back} ${y + s + 2}l-3.5 8h7z`} />
-          <Words look="second italic" x={x + half + 8} y={y + s + 18}>
-            water
-          </Words>
         </>
       )}
     </>

@@ -34,13 +34,18 @@ export function outlineOf(runs: readonly (readonly Point[])[]): Outline {
   };
 }
 
-/** Left top corners, and how much worse each is than the best, for a label so wide and high. */
-export type Places = (w: number, h: number) => readonly (readonly [x: number, y: number, worse: number])[];
+/** Left top corners, how much worse each is than the best, and whether lines end together, for a label so wide and high. */
+export type Places = (
+  w: number,
+  h: number,
+) => readonly (readonly [x: number, y: number, worse: number, endsTogether?: boolean])[];
 
 /** Lines of text in a box that was kept free for them. */
 export interface Label extends Box {
   readonly lines: readonly string[];
   readonly italic: boolean;
+  /** At the right end of the box; else they begin together at its left. */
+  readonly endsTogether: boolean;
 }
 
 /**
@@ -58,7 +63,7 @@ export function labeller(room: Box, font: number, outlines: readonly Outline[]) 
     const within = x >= room.x && y >= room.y && x + w <= room.x + room.w && y + h <= room.y + room.h;
     let sum = within ? 0 : 20;
     for (const mark of marks) if (meet(place, mark)) sum += mark.cost;
-    for (const label of labels) sum += meet(place, label) ? 10 : meet(place, label, 10) ? 1 : 0;
+    for (const label of labels) sum += meet(place, label) ? 30 : meet(place, label, 10) ? 1 : 0;
     for (const outline of outlines) {
       const [high, low] = outline(x - 2, x + w + 2) ?? [1e9, 0];
       if (high < y + h + 2 && low > y - 2) sum += 5;
@@ -74,9 +79,9 @@ export function labeller(room: Box, font: number, outlines: readonly Outline[]) 
     const h = lines.length * (font + 3);
     let least = Number.POSITIVE_INFINITY;
     let best: Label | undefined;
-    for (const [px, y, worse] of places(w, h)) {
+    for (const [px, y, worse, endsTogether = false] of places(w, h)) {
       const x = Math.max(room.x, Math.min(room.x + room.w - w, px));
-      const label = { x, y, w, h, lines, italic };
+      const label = { x, y, w, h, lines, italic, endsTogether };
       const sum = worse + harm(label);
       if (sum < least) [least, best] = [sum, label];
     }

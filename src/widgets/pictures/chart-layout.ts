@@ -2,10 +2,12 @@ import { type Box, meet } from "./boxes.ts";
 import { labeller, outlineOf } from "./chart-labels.ts";
 import { besideCurve, besideMark } from "./chart-places.ts";
 import { axisName } from "./chart-sentence.ts";
+import { layoutSpans, nameSpans } from "./chart-span-marks.ts";
+import { acrossOf, worthSeeing } from "./chart-spans.ts";
 import { drawable, type Mark, niceMarks, niceStep, spanOf } from "./numbers.ts";
 import { clip, type Point, polyline } from "./path.ts";
 import { textWidth, wrap } from "./text.ts";
-import type { ChartProps, Limit } from "./types.ts";
+import type { ChartProps, CurvePoint } from "./types.ts";
 
 export interface Size {
   readonly width: number;
@@ -20,9 +22,9 @@ export const wideSize: Size = { width: 800, height: 372, font: 15, across: 7, up
 export const narrowSize: Size = { width: 350, height: 310, font: 14, across: 4, up: 5 };
 
 export function layoutChart(props: ChartProps, { width, height, font, across, up }: Size) {
-  const { x, y, state, best, limit } = props;
+  const { x, y, state, best } = props;
   const line = font + 3;
-  const xSpan = spanOf([x.from, x.to, state?.x].filter(drawable));
+  const xSpan = acrossOf(props);
   const ySpan = heightSpan(props, xSpan, up);
   const xMarks = niceMarks(...xSpan, across);
   const yMarks = niceMarks(...ySpan, up);
@@ -40,12 +42,12 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
   const frame: Box = { x: left, y: top, w: width - left - 4, h: bottom - top };
   const atX = (x: number) => left + (frame.w * (x - xSpan[0])) / (xSpan[1] - xSpan[0]);
   const atY = (y: number) => bottom - (frame.h * (y - ySpan[0])) / (ySpan[1] - ySpan[0]);
-  const at = ([x, y]: Point): Point | undefined =>
+  const at = ([x, y]: CurvePoint): Point | undefined =>
     drawable(x) && drawable(y) ? [atX(x), atY(y)] : undefined;
 
   const ring = state && at([state.x, state.y]);
   const cross = best && at([best.x, best.y]);
-  const bound = limit && beyond(limit, frame, at([limit.x ?? xSpan[0], limit.y ?? ySpan[0]]));
+  const spans = layoutSpans(props, xSpan, frame, atX);
   const curves = props.curves.map(({ label, dash = "solid", points }) => {
     const runs = clip(points.map(at), frame);
     return { label, dash, runs, d: runs.map(polyline).join(""), outline: outlineOf(runs) };
@@ -96,23 +98,7 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
     avoid(ring[0] - 1, ring[1], 2, bottom - ring[1], 2);
   }
   if (cross) avoid(cross[0] - 7, cross[1] - 7, 14, 14, 8);
-  if (limit && bound) {
-    const { x, y, w, h, edge } = bound;
-    const upright = drawable(limit.x);
-    avoid(edge.x - 2, edge.y - 2, edge.w + 4, edge.h + 4, 3);
-    put(
-      limit.label,
-      upright ? Math.max(60, w - 14) : frame.w - 20,
-      (tw, th) =>
-        [x + w - tw - 6, x + 8].flatMap((px, i) =>
-          (upright || h > th + 8 ? [y + h - th - 5, y + 4] : [y + h + 4, y - th - 4]).map(
-            (py, j) => [px, py, (i + j) / 4] as const,
-          ),
-        ),
-      true,
-    );
-    avoid(x, y, w, h, 3);
-  }
+  const spanNames = nameSpans(spans, room, font, { avoid, put });
   const names = curves.flatMap((curve) =>
     curve.label
       ? [
@@ -122,7 +108,7 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
       : [],
   );
   if (best && cross) names.unshift(() => put(best.label, 0.6 * frame.w, besideMark(cross)));
-  inBestOrder(names);
+  inBestOrder([...spanNames, ...names]);
 
   return {
     frame,
@@ -132,7 +118,7 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
     xTicks: xTicks.map((tick, i) => ({ ...tick, shown: tick.shown && i % every === 0 })),
     yTicks,
     curves,
-    bound,
+    spans,
     ring,
     cross,
     flags,
@@ -141,29 +127,13 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
 }
 
 /** The span of the y axis: what the caller asks, else all that has to be seen, out to the next ticks. */
-function heightSpan({ y, curves, state, best, limit }: ChartProps, xSpan: Point, up: number) {
+function heightSpan({ y, curves, state, best }: ChartProps, xSpan: Point, up: number) {
   const seen = curves.flatMap(({ points }) =>
-    points.flatMap(([x, y]) => (x >= xSpan[0] && x <= xSpan[1] ? [y] : [])),
+    worthSeeing(points.filter(([x]) => x >= xSpan[0] && x <= xSpan[1])).map(([, y]) => y),
   );
-  const [low, high] = spanOf([...seen, state?.y, best?.y, limit?.y].filter(drawable));
+  const [low, high] = spanOf([...seen, state?.y, best?.y].filter(drawable));
   const step = niceStep(high - low, up);
-  const room = (side: Limit["side"], end: number) => (limit?.side === side && limit.y === end ? 0.8 : 0);
-  const from = y.from ?? Math.floor(low / step - room("below", low) + 1e-6) * step;
-  const to = y.to ?? Math.ceil(high / step + room("above", high) - 1e-6) * step;
+  const from = y.from ?? Math.floor(low / step + 1e-6) * step;
+  const to = y.to ?? Math.ceil(high / step - 1e-6) * step;
   return spanOf([from, to, state?.y].filter(drawable));
-}
-
-/** The part of the frame beyond a limit, and its edge; nothing where the whole frame is within bounds. */
-function beyond({ x, side }: Limit, frame: Box, at: Point | undefined) {
-  if (!at) return undefined;
-  const right = frame.x + frame.w;
-  const bottom = frame.y + frame.h;
-  const edgeX = Math.max(frame.x, Math.min(right, at[0]));
-  const edgeY = Math.max(frame.y, Math.min(bottom, at[1]));
-  const above = side === "above";
-  const box = drawable(x)
-    ? { ...frame, x: above ? edgeX : frame.x, w: above ? right - edgeX : edgeX - frame.x }
-    : { ...frame, y: above ? frame.y : edgeY, h: above ? edgeY - frame.y : bottom - edgeY };
-  const edge = drawable(x) ? { ...frame, x: edgeX, w: 0 } : { ...frame, y: edgeY, h: 0 };
-  return box.w > 1 && box.h > 1 ? { ...box, edge } : undefined;
 }

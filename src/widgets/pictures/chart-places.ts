@@ -17,6 +17,34 @@ export const besideMark =
       [10, -10 - w, -w / 2].map((dx, j) => [x + dx, y + dy, (i + j) / 8] as const),
     );
 
+/** Heights for a label, from the top of the room to its foot. */
+const heights = (room: Box, h: number, line: number): readonly number[] =>
+  Array.from({ length: Math.max(1, Math.floor((room.h - h) / line) + 1) }, (_, i) => room.y + 2 + i * line);
+
+/** Beside an upright line, best on one side of it (1 right, −1 left) by so much, and at the top. */
+export const besideLine =
+  (x: number, side: 1 | -1, room: Box, line: number, better: number): Places =>
+  (w, h) =>
+    heights(room, h, line).flatMap((y, i) =>
+      [side, -side].map(
+        (s, j) => [s > 0 ? x + 6 : x - 6 - w, y, i / 8 + j / 2 - (s === side ? better : 0), s < 0] as const,
+      ),
+    );
+
+/** In a band where it is wide enough, in its middle or at one of its edges, else beside it; best at the top. */
+export const inBand =
+  ({ x, w: wide }: Box, room: Box, line: number): Places =>
+  (w, h) => {
+    const right = x + wide;
+    const fits = w + 8 <= wide;
+    const inside = fits ? [x + (wide - w) / 2, x + 4, right - w - 4] : [x + (wide - w) / 2];
+    return heights(room, h, line).flatMap((y, i) => [
+      ...inside.map((at, j) => [at, y, i / 8 + j / 8 + (fits ? 0 : 0.6)] as const),
+      [right + 6, y, i / 8 + (fits ? 3 : 0)] as const,
+      [x - 6 - w, y, i / 8 + (fits ? 3.1 : 0.1), true] as const,
+    ]);
+  };
+
 /** Along a curve, over it, under it and beside it; best near its end, and where other curves are far. */
 export function besideCurve(
   { runs, outline }: Curve,
@@ -55,7 +83,7 @@ export function besideCurve(
       const [here = 0] = outline(x, x) ?? [];
       const along = Math.abs(k - 0.15) + (low - high) / 30 + doubt([high, low], over, over + w);
       const beside = k + 0.8 + doubt([here, here], x, x);
-      const parted = (py: number) => (isParted([high, low], [py, py + h], over, over + w) ? 1 : 0);
+      const parted = (py: number) => (isParted([high, low], [py, py + h], over, over + w) ? 4 : 0);
       const places = [
         [over, high - h - 3, along + parted(high - h - 3)],
         [over, low + 3, along + 0.1 + parted(low + 3)],

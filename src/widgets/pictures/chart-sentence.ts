@@ -1,4 +1,4 @@
-import { drawable } from "./numbers.ts";
+import { acrossOf, bandsIn, boundsIn, worthSeeing } from "./chart-spans.ts";
 import type { Point } from "./path.ts";
 import { asSentence, together } from "./text.ts";
 import type { Axis, ChartProps, Curve } from "./types.ts";
@@ -6,16 +6,24 @@ import type { Axis, ChartProps, Curve } from "./types.ts";
 export const axisName = ({ label, unit }: Axis): string => (unit ? `${label}, ${unit}` : label);
 
 /** The chart as a sentence, for those who do not see it: where each curve begins, turns and ends, and the state. */
-export function describeChart({ title, x, y, curves, state, best, limit }: ChartProps): string {
+export function describeChart(props: ChartProps): string {
+  const { title, x, y, curves, state, best } = props;
   const on = ({ unit }: Axis, number: string) => together({ number, unit });
   const at = ([px, py]: Point) => `${on(y, inWords(py))} at ${on(x, inWords(px))}`;
+  const onX = (value: number) => on(x, inWords(value));
+  const span = acrossOf(props);
   return [
     title,
     `${axisName(y)}, against ${axisName(x)}`,
     ...curves.map((curve) => describeCurve(curve, at)),
-    best && `${best.label} at ${on(x, inWords(best.x))}`,
+    best && `${best.label} at ${onX(best.x)}`,
     state && `Here ${on(y, state.yText)} at ${on(x, state.xText)}`,
-    limit && `Hatched: ${limit.label}`,
+    ...bandsIn(props, span).map(({ label, from, to }) => `Shaded from ${onX(from)} to ${onX(to)}: ${label}`),
+    ...boundsIn(props, span).map(({ label, x, wrong, at }) =>
+      at === undefined
+        ? `Hatched throughout, since all of it is ${wrong} ${onX(x)}: ${label}`
+        : `Hatched ${wrong} ${onX(x)}: ${label}`,
+    ),
   ]
     .filter((text) => text !== undefined)
     .map(asSentence)
@@ -23,7 +31,7 @@ export function describeChart({ title, x, y, curves, state, best, limit }: Chart
 }
 
 function describeCurve({ label, points }: Curve, at: (point: Point) => string): string {
-  const known = points.filter(([x, y]) => drawable(x) && drawable(y));
+  const known = worthSeeing(points).map(([x, y]): Point => [x, y]);
   const heights = known.map(([, y]) => y);
   const [first, last] = [heights[0], heights.at(-1)];
   const turn = [Math.max(...heights), Math.min(...heights)].find((y) => y !== first && y !== last);

@@ -81,10 +81,3 @@ export function hatch({ x, y, w, h }: Box, apart: number): string {
   }
   return d;
 }
-
-/** From the left top corner of a box to the right bottom one; of a box without width or height, its one line. */
-export const diagonal = ({ x, y, w, h }: Box): string =>
-  polyline([
-    [x, y],
-    [x + w, y + h],
-  ]);

@@ -3,8 +3,8 @@ import { drawable, niceMarks, r1 } from "./numbers.ts";
 import type { Point } from "./path.ts";
 import { edge, type Level, type Reach, samples } from "./ribbon.ts";
 import { parting } from "./station-sentence.ts";
-import { textWidth, together } from "./text.ts";
-import type { Station, StationDiagramProps } from "./types.ts";
+import { textWidth, together, wrap } from "./text.ts";
+import type { Part, Station, StationDiagramProps } from "./types.ts";
 
 export interface Size {
   readonly wide: boolean;
@@ -47,6 +47,10 @@ export const narrowSize: Size = {
 
 /** No smaller span of temperature fills the height, so that a small difference looks small. */
 const leastSpan: SI = 40;
+
+/** From one line to the next: of the names over the parts, of what is written at their water. */
+const nameLine = 16;
+export const waterLine = 18;
 
 const sound = ({ T, rho }: Station) => drawable(T) && drawable(rho) && rho > 0;
 
@@ -94,17 +98,32 @@ export function layoutStations(props: StationDiagramProps, size: Size) {
     return [{ symbol, unit, values: values.map((v) => (drawable(v) ? show(v).number : "")) }];
   });
 
-  const labels = parts
+  const named = parts
     .filter(({ after }) => after >= 0 && after < stations.length - 1)
     .map((part) => ({ ...part, x: size.left + pitch * (part.after + 1) }));
   const part = r1(Math.min(size.part, 0.22 * pitch));
   const halfWidth = (label = "") => textWidth(label, size.font) / 2 + 3;
-  const staggered = labels.some(({ label, x }, i) => {
-    const next = labels[i + 1];
+  const staggered = named.some(({ label, x }, i) => {
+    const next = named[i + 1];
     return next !== undefined && halfWidth(label) + halfWidth(next.label) > next.x - x;
   });
-  const rail = size.bottom + (staggered ? 66 : 50) + (size.wide ? 4 : 0);
+  // Names that stand in two rows have the room of two parts, less where the drawing ends.
+  const labels = named.map(({ label, x }) => {
+    const room = Math.min(staggered ? 2 * pitch - 6 : size.width, 2 * x, 2 * (size.width - x));
+    return label ? wrap(label, size.font, room) : [];
+  });
+  const rowOf = (i: number) => (staggered && i % 2 === 0 ? 1 : 0);
+  const [near = 0, far = 0] = [0, 1].map((row) =>
+    Math.max(0, ...labels.map((lines, i) => (rowOf(i) === row ? lines.length : 0))),
+  );
+  const rail = size.bottom + 34 + nameLine * Math.max(1, near + far) + (size.wide ? 4 : 0);
+  const waters = named.map(({ kind, water, x }) =>
+    kind === "cooler" && water !== false ? besideWater(water, x, rail, part, size) : undefined,
+  );
+  const feet = waters.map((water) => (water ? water.y + (water.lines.length - 1) * waterLine + 18 : 0));
+  const table = Math.max(rail + size.part + 36, ...feet);
   const stacked = !size.wide && stations.length > 3;
+  const rowHeight = stacked ? 44 : 26;
 
   return {
     columns,
@@ -118,13 +137,46 @@ export function layoutStations(props: StationDiagramProps, size: Size) {
     ghostText,
     rail,
     part,
-    parts: labels.map((part, i) => ({
-      ...part,
-      labelY: rail - size.part - 8 - (staggered && i % 2 === 0 ? 16 : 0),
-    })),
-    rows: rows.map((row, i) => ({ ...row, y: rail + size.part + 36 + i * (stacked ? 44 : 26) })),
+    parts: named.map(({ kind, foot, x }, i) => {
+      const lines = labels[i] ?? [];
+      const last = rail - size.part - 8 - rowOf(i) * nameLine * near;
+      return {
+        kind,
+        foot,
+        x,
+        names: lines.map((text, k) => ({ text, y: last - (lines.length - 1 - k) * nameLine })),
+        water: waters[i],
+      };
+    }),
+    rows: rows.map((row, i) => ({ ...row, y: table + i * rowHeight })),
     stacked,
-    height: rail + size.part + 36 + rows.length * (stacked ? 44 : 26) + 4,
+    height: table + rows.length * rowHeight + 4,
+  };
+}
+
+/** What is written at the water of a cooler: beside its arrows where there is room for it, else under them. */
+function besideWater(
+  water: Part["water"],
+  x: number,
+  rail: number,
+  part: number,
+  { wide, width, font }: Size,
+) {
+  const { in: enters, out: leaves, flow } = water || {};
+  const lines = [
+    "water",
+    enters && `in ${together(enters)}`,
+    leaves && `out ${together(leaves)}`,
+    flow && together(flow),
+  ].filter((text) => text !== undefined);
+  const w = Math.max(...lines.map((text) => textWidth(text, font)));
+  const beside = x + part / 2 + 8;
+  const isBeside = wide || lines.length === 1;
+  return {
+    lines,
+    isBeside,
+    x: isBeside ? Math.min(beside, width - w) : Math.max(w / 2, Math.min(width - w / 2, x)),
+    y: rail + part + (isBeside ? 18 : 24 + font),
   };
 }
 

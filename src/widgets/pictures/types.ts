@@ -36,8 +36,14 @@ export interface Part {
   readonly after: number;
   /** A compressor driven by belt or shaft stands on a foot. */
   readonly foot?: boolean;
-  /** A cooler draws its water unless this is false. */
-  readonly water?: boolean;
+  /** A cooler draws its water unless this is false; with the numbers that are known, as the visitor reads them. */
+  readonly water?: false | Water;
+}
+
+export interface Water {
+  readonly in?: Shown;
+  readonly out?: Shown;
+  readonly flow?: Shown;
 }
 
 /** The path not taken, drawn dashed: the same stations, in the same order. */
@@ -73,7 +79,7 @@ export interface Axis {
 export interface ChartProps {
   readonly title: string;
   readonly x: Axis & { readonly from: number; readonly to: number };
-  /** Without `from` and `to` the axis spans the curves, the state and the limit. */
+  /** Without `from` and `to` the axis spans the curves and the state. */
   readonly y: Axis & { readonly from?: number; readonly to?: number };
   readonly curves: readonly Curve[];
   readonly state?: {
@@ -84,7 +90,8 @@ export interface ChartProps {
   };
   /** An optimum, marked by a cross. */
   readonly best?: { readonly x: number; readonly y: number; readonly label: string };
-  readonly limit?: Limit;
+  readonly bands?: readonly Band[];
+  readonly bounds?: readonly Bound[];
 }
 
 export interface Curve {
@@ -92,16 +99,27 @@ export interface Curve {
   readonly label: string;
   /** The case at hand, the alternative, the ideal. Solid where left out. */
   readonly dash?: "solid" | "alternative" | "ideal";
-  /** In order of x. A point that is not finite leaves a gap. */
-  readonly points: readonly (readonly [number, number])[];
+  /**
+   * In order of x. A point that is not finite leaves a gap. One that only leads on to where the curve ends says so: the
+   * axis does not follow it where the curve runs away there.
+   */
+  readonly points: readonly CurvePoint[];
 }
 
-/** A bound on one axis; the side that is out of bounds is hatched. */
-export interface Limit {
-  readonly x?: number;
-  readonly y?: number;
+export type CurvePoint = readonly [x: number, y: number, leadsOn?: boolean | undefined];
+
+/** A span of x, shaded. */
+export interface Band {
+  readonly from: number;
+  readonly to: number;
   readonly label: string;
-  readonly side: "above" | "below";
+}
+
+/** A value of x that may not be passed: the side that is wrong is hatched. */
+export interface Bound {
+  readonly x: number;
+  readonly label: string;
+  readonly wrong: "above" | "below";
 }
 
 /** One quantity in every unit of its kind. */
@@ -126,5 +144,34 @@ export interface RankingProps {
     readonly layout?: Layout;
   }[];
   readonly best?: "highest" | "lowest";
+  readonly note?: string;
+}
+
+/** One part of a sum, or the sum, in the unit of the drawing and as the visitor reads it. */
+export interface Share {
+  readonly label: string;
+  readonly value: number;
+  readonly number: string;
+}
+
+/** The parts of a sum, in the order in which they are added. */
+export interface SharesProps {
+  readonly title: string;
+  /** "" for a plain number. */
+  readonly unit: string;
+  /** A value that is not finite is left out. */
+  readonly rows: readonly Share[];
+  /** Left out where its value is not finite. */
+  readonly sum: Share;
+  readonly note?: string;
+}
+
+/** States as a table: a row a state, a column a quantity. */
+export interface StatesTableProps {
+  readonly title: string;
+  /** With its unit, where all numbers of the column have the same. */
+  readonly columns: readonly string[];
+  /** A number that is not known is undefined. A row without any is left out. */
+  readonly rows: readonly { readonly label: string; readonly numbers: readonly (string | undefined)[] }[];
   readonly note?: string;
 }

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { sweep } from "../../../src/widgets/sweep.ts";
 
-const valued = (points: readonly (readonly [number, number])[]) =>
-  points.filter(([, y]) => Number.isFinite(y));
+const valued = (points: ReturnType<typeof sweep>) => points.filter(([, y]) => Number.isFinite(y));
 
 describe("a sweep", () => {
   test("takes even steps where there are values throughout, and both ends", () => {
@@ -35,6 +34,17 @@ describe("a sweep", () => {
     const f = (x: number) => (x < 0.3141 ? 1 / (1 - x) : Number.NaN);
     for (const [x, y] of sweep(f, 0, 1)) expect(y).toBe(f(x));
     expect(valued(sweep(f, 0, 1)).at(-1)?.[0]).toBeCloseTo(0.3141, 4);
+  });
+
+  test("says which points it added", () => {
+    const points = sweep((x) => (x > 0.31 && x < 0.61 ? Number.NaN : x), 0, 1);
+    const even = points.filter(([, , leadsOn]) => !leadsOn);
+    expect(even).toHaveLength(41);
+    even.forEach(([x], i) => {
+      expect(x).toBeCloseTo(i / 40, 12);
+    });
+    // Both ends of the gap are led on to.
+    expect(points.filter(([, , leadsOn]) => leadsOn)).toHaveLength(14);
   });
 
   test("takes an infinite value for none, and adds nothing where a step is the last that has one", () => {

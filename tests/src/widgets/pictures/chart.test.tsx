@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { meet } from "../../../../src/widgets/pictures/boxes.ts";
 import { Chart, describeChart } from "../../../../src/widgets/pictures/Chart.tsx";
 import { layoutChart, narrowSize, wideSize } from "../../../../src/widgets/pictures/chart-layout.ts";
-import type { ChartProps } from "../../../../src/widgets/pictures/types.ts";
+import type { Bound, ChartProps } from "../../../../src/widgets/pictures/types.ts";
+import { sweep } from "../../../../src/widgets/sweep.ts";
 import { broken, collisions, drawings, narrow, texts, walk, wide } from "./svg.ts";
 
 const curve = (from: number, to: number, f: (x: number) => number, steps = 60) =>
@@ -25,7 +27,7 @@ const density: ChartProps = {
     { label: "if nothing heated it", dash: "ideal", points: curve(1.1, 3.3, (r) => r) },
   ],
   state: { x: 2.2, y: 1.974, xText: "2.20", yText: "1.974" },
-  limit: { x: 3.5, label: "seldom reached in one stage", side: "above" },
+  bounds: [{ x: 3.5, label: "seldom reached in one stage", wrong: "above" }],
 };
 const valley: ChartProps = {
   title: "Work",
@@ -39,11 +41,25 @@ const curvePaths = (svg = "") =>
   [...svg.matchAll(/class="curve [a-z]+" d="([^"]*)"/g)].map(([, d = ""]) => d);
 
 describe("the sentence", () => {
-  test("says where each curve begins and ends, the state and the limit", () => {
+  test("says where each curve begins and ends, and the state", () => {
     const sentence = describeChart(density);
     expect(sentence).toContain("cooled to 50 °C: 0.9599 at 1.1, then 3.175 at 3.5.");
     expect(sentence).toContain("Here 1.974 at 2.20.");
-    expect(sentence).toContain("seldom reached in one stage");
+  });
+  test("names bounds and bands with their values, and says so where nothing is within bounds", () => {
+    const bands = [
+      { from: 1.5, to: 2.5, label: "what is common" },
+      { from: 8, to: 9, label: "out of sight" },
+    ];
+    const said = describeChart({ ...valley, bands, bounds: density.bounds ?? [] });
+    expect(said).toContain("Shaded from 1.5 to 2.5: what is common.");
+    expect(said).not.toContain("out of sight");
+    expect(said).not.toContain("seldom reached");
+    expect(describeChart(density)).toContain("Hatched above 3.5: seldom reached in one stage.");
+    const none = [{ x: 0.5, label: "slowest", wrong: "above" as const }];
+    expect(describeChart({ ...density, bounds: none })).toContain(
+      "Hatched throughout, since all of it is above 0.5: slowest.",
+    );
   });
   test("says where a curve turns", () => {
     expect(describeChart(valley)).toContain("131.8 kW at 1.2, then 131.6 kW at 1.387, then 143.4 kW at 2.8.");
@@ -58,12 +74,12 @@ describe("the sentence", () => {
     expect(sentence).toContain("least work at 1400 rpm.");
   });
   test("puts one full stop after each part, whether or not its text brings one", () => {
-    const limit = { x: 3.5, label: "seldom reached.", side: "above" } as const;
+    const bounds = [{ x: 3.5, label: "seldom reached.", wrong: "above" as const }];
     for (const title of ["Density ratio", "Density ratio.", "How dense is it?"]) {
-      const sentence = describeChart({ ...density, title, limit });
+      const sentence = describeChart({ ...density, title, bounds });
       expect(sentence).not.toMatch(/[.?]\s*\./);
       expect(sentence).toMatch(/^(Density ratio\.|How dense is it\?) density ratio, cooler outlet/);
-      expect(sentence).toMatch(/Hatched: seldom reached\.$/);
+      expect(sentence).toMatch(/Hatched above 3\.5: seldom reached\.$/);
     }
   });
   test("passes over a gap, and says where the rest begins and ends", () => {
@@ -154,24 +170,156 @@ describe("the state", () => {
   });
 });
 
-describe("the limit", () => {
-  test("is hatched on the side out of bounds", () => {
-    const { bound, frame } = layoutChart(density, wideSize);
-    expect(bound && bound.x + bound.w).toBeCloseTo(frame.x + frame.w, 6);
-    expect(bound?.x).toBeCloseTo(frame.x + (frame.w * 2.5) / 3.2, 6);
-    const low = layoutChart({ ...density, limit: { x: 3.5, label: "low", side: "below" } }, wideSize);
-    expect(low.bound?.x).toBe(frame.x);
+/** The least and the greatest x of a band or of what is hatched, as the axis reads it. */
+const spanRead = (props: ChartProps, size: typeof wideSize, boxes: readonly { x: number; w: number }[]) => {
+  const { frame } = layoutChart(props, size);
+  const read = (at: number) => props.x.from + ((at - frame.x) * (props.x.to - props.x.from)) / frame.w;
+  return boxes.map(({ x, w }) => [read(x), read(x + w)]);
+};
+const above = (x: number, label = "most"): Bound => ({ x, label, wrong: "above" });
+const below = (x: number, label = "least"): Bound => ({ x, label, wrong: "below" });
+
+describe.each([wideSize, narrowSize])("bounds and bands", (size) => {
+  const hatchedFor = (bounds: readonly Bound[]) => {
+    const props = { ...density, bounds };
+    return spanRead(props, size, layoutChart(props, size).spans.hatched).map(([from = 0, to = 0]) => [
+      Number(from.toFixed(6)),
+      Number(to.toFixed(6)),
+    ]);
+  };
+  test("are hatched on the wrong side to the edge", () => {
+    expect(hatchedFor([above(3.5)])).toEqual([[3.5, 4.2]]);
+    expect(hatchedFor([below(1.5)])).toEqual([[1, 1.5]]);
+    expect(hatchedFor([below(1.5), above(3.5)])).toEqual([
+      [1, 1.5],
+      [3.5, 4.2],
+    ]);
   });
-  test("of y leaves room beyond it", () => {
-    for (const side of ["above", "below"] as const) {
-      const y = side === "above" ? 150 : 120;
-      const { bound } = layoutChart({ ...valley, limit: { y, label: "limit", side } }, wideSize);
-      expect(bound?.h).toBeGreaterThan(20);
-    }
+  test("are hatched once where several are passed, and have a line each", () => {
+    const bounds = [above(3.5), above(3), above(3, "another")];
+    expect(hatchedFor(bounds)).toEqual([[3, 4.2]]);
+    const { spans } = layoutChart({ ...density, bounds }, size);
+    expect(spans.bounds.map(({ isHere }) => isHere)).toEqual([true, true, true]);
+    expect(hatchedFor([below(3), above(2)])).toEqual([[1, 4.2]]);
   });
-  test("draws nothing where all that is shown lies within it", () => {
-    const limit = { x: 9, label: "far away", side: "above" } as const;
-    expect(drawings(<Chart {...density} limit={limit} />)[wide]).not.toContain("hatch");
+  test("are left out beyond the span, but hatch all of it where all is wrong", () => {
+    expect(hatchedFor([above(9), below(0.5), above(4.2), below(1)])).toEqual([]);
+    expect(hatchedFor([above(0.5)])).toEqual([[1, 4.2]]);
+    expect(hatchedFor([below(9)])).toEqual([[1, 4.2]]);
+    const { spans, labels } = layoutChart({ ...density, bounds: [above(0.5, "slowest")] }, size);
+    expect(spans.bounds.map(({ isHere }) => isHere)).toEqual([false]);
+    expect(labels.map(({ lines }) => lines.join(" "))).toContain("slowest");
+    const svg = drawings(<Chart {...density} bounds={[above(9, "far away")]} />)[wide] ?? "";
+    expect(svg).not.toContain("hatch");
+    expect(svg).not.toContain("far away");
+  });
+  test("bands are cut at the span, and left out beyond it, the wrong way round or without a number", () => {
+    const bandsFor = (...ends: [number, number][]) => {
+      const bands = ends.map(([from, to]) => ({ from, to, label: `from ${from}` }));
+      const props = { ...density, bands };
+      return spanRead(
+        props,
+        size,
+        layoutChart(props, size).spans.bands.map(({ box }) => box),
+      ).map(([from = 0, to = 0]) => [Number(from.toFixed(6)), Number(to.toFixed(6))]);
+    };
+    expect(bandsFor([2, 3], [0, 1.5], [4, 9])).toEqual([
+      [2, 3],
+      [1, 1.5],
+      [4, 4.2],
+    ]);
+    expect(bandsFor([5, 6], [0, 0.9], [3, 2], [Number.NaN, 2])).toEqual([]);
+  });
+  test("have names that cover neither one another nor those of the curves", () => {
+    const at = fc.double({ min: 0.5, max: 4.7, noNaN: true });
+    const words = fc.constantFrom("choke", "most that the hose bears", "surge of the first compressor");
+    const anyBound = fc.record({
+      x: fc.oneof(at, fc.constant(3)),
+      label: words,
+      wrong: fc.constantFrom("above" as const, "below" as const),
+    });
+    const anyBand = fc.record({ from: at, to: at, label: words });
+    fc.assert(
+      fc.property(
+        fc.array(anyBound, { maxLength: 3 }),
+        fc.array(anyBand, { maxLength: 1 }),
+        (bounds, bands) => {
+          const props = { ...density, bounds, bands };
+          const svg = drawings(<Chart {...props} />)[size === wideSize ? wide : narrow] ?? "";
+          expect(broken(svg.replace(/aria-label="[^"]*"/, ""))).toBeUndefined();
+          const { frame, labels } = layoutChart(props, size);
+          const covered = labels.flatMap((a, k) => labels.slice(k + 1).filter((b) => meet(a, b)));
+          expect(covered).toEqual([]);
+          for (const { x, y, w, h } of labels) {
+            expect(x).toBeGreaterThanOrEqual(frame.x);
+            expect(x + w).toBeLessThanOrEqual(frame.x + frame.w + 0.01);
+            expect(y).toBeGreaterThanOrEqual(frame.y);
+            expect(y + h).toBeLessThanOrEqual(frame.y + frame.h);
+          }
+        },
+      ),
+    );
+  });
+});
+
+describe("where the model refuses", () => {
+  const swept = (f: (x: number) => number): ChartProps => ({
+    title: "Swept",
+    x: { label: "x", unit: "", from: 0, to: 4 },
+    y: { label: "y", unit: "kW" },
+    curves: [{ label: "a", points: sweep(f, 0, 4) }],
+  });
+  const highest = (props: ChartProps) => {
+    const { yTicks } = layoutChart(props, wideSize);
+    return Math.max(...yTicks.map(({ text }) => Number(text.replace(/\s/g, ""))));
+  };
+  test("a curve has a gap from the last value to the next", () => {
+    const props = swept((x) => (x > 1.33 && x < 2.77 ? Number.NaN : 1 + x));
+    const { curves, frame } = layoutChart(props, wideSize);
+    const [before, after] = curves[0]?.runs ?? [];
+    const read = (at = 0) => ((at - frame.x) * 4) / frame.w;
+    expect(read(before?.at(-1)?.[0])).toBeCloseTo(1.33, 3);
+    expect(read(after?.[0]?.[0])).toBeCloseTo(2.77, 3);
+    expect(curves[0]?.runs).toHaveLength(2);
+  });
+  test("a curve that runs away towards its end leaves the axis to the rest, and is cut at the frame", () => {
+    const props = swept((x) => (x < 3.33 ? 1 / (3.33 - x) : Number.NaN));
+    const even = Math.max(...Array.from({ length: 34 }, (_, i) => 1 / (3.33 - i / 10)));
+    expect(highest(props)).toBeLessThan(2 * even);
+    const { curves, frame } = layoutChart(props, wideSize);
+    expect(curves[0]?.runs.at(-1)?.at(-1)?.[1]).toBeCloseTo(frame.y, 6);
+    // Nor does the sentence tell of a number that nobody sees.
+    const last = describeChart(props).match(/then ([\d.]+) kW at/)?.[1];
+    expect(Number(last)).toBeLessThan(2 * even);
+  });
+  test("a curve that ends at a height is seen to its end", () => {
+    const { curves, frame } = layoutChart(
+      swept((x) => Math.sqrt(3.33 - x)),
+      wideSize,
+    );
+    const end = curves[0]?.runs.at(-1)?.at(-1);
+    expect(((end?.[0] ?? 0) - frame.x) / frame.w).toBeCloseTo(3.33 / 4, 3);
+    expect(end?.[1]).toBeGreaterThan(frame.y + 0.97 * frame.h);
+  });
+  test("and a curve of few values shows them all", () => {
+    const props = swept((x) => (x > 0.07 && x < 0.13 ? 50 * x : Number.NaN));
+    expect(highest(props)).toBeGreaterThanOrEqual(6);
+    expect(layoutChart(props, wideSize).curves[0]?.runs).toHaveLength(1);
+  });
+  test("curves may be there in different parts of the span, or not at all", () => {
+    const parts = [
+      (x: number) => (x < 1 ? x : Number.NaN),
+      (x: number) => (x > 3 ? x : Number.NaN),
+      () => Number.NaN,
+    ];
+    const curves = parts.map((f, i) => ({ label: `part ${i}`, points: sweep(f, 0, 4) }));
+    const props = { ...swept(Math.abs), curves };
+    const { labels } = layoutChart(props, narrowSize);
+    expect(labels.map(({ lines }) => lines.join(" ")).sort()).toEqual(["part 0", "part 1"]);
+    expect(describeChart(props)).toContain("part 2: no values here.");
+    expect(
+      broken((drawings(<Chart {...props} />)[narrow] ?? "").replace(/aria-label="[^"]*"/, "")),
+    ).toBeUndefined();
   });
 });
 
@@ -185,20 +333,24 @@ const anyChart = fc
     span: fc.double({ min: 0, max: 1e4, noNaN: true }),
     heights: fc.array(fc.array(anyNumber, { maxLength: 20 }), { minLength: 1, maxLength: 4 }),
     state: fc.option(fc.tuple(anyNumber, anyNumber)),
-    limit: fc.option(fc.record({ x: anyNumber, side: fc.constantFrom("above" as const, "below" as const) })),
-    bounds: fc.option(fc.tuple(anyNumber, anyNumber)),
+    bounds: fc.array(fc.tuple(anyNumber, fc.constantFrom("above" as const, "below" as const)), {
+      maxLength: 3,
+    }),
+    bands: fc.array(fc.tuple(anyNumber, anyNumber), { maxLength: 2 }),
+    heightsSpan: fc.option(fc.tuple(anyNumber, anyNumber)),
   })
   .map(
-    ({ from, span, heights, state, limit, bounds }): ChartProps => ({
+    ({ from, span, heights, state, bounds, bands, heightsSpan }): ChartProps => ({
       title: "Any chart",
       x: { label: "across", unit: "m", from, to: from + span },
-      y: { label: "up", unit: "kW", ...(bounds && { from: bounds[0], to: bounds[1] }) },
+      y: { label: "up", unit: "kW", ...(heightsSpan && { from: heightsSpan[0], to: heightsSpan[1] }) },
       curves: heights.map((ys, i) => ({
         label: `curve ${i}`,
         points: ys.map((y, k) => [from + (span * k) / ys.length, y]),
       })),
       ...(state && { state: { x: state[0], y: state[1], xText: "x", yText: "y" } }),
-      ...(limit && { limit: { ...limit, label: "a limit of two lines" } }),
+      bounds: bounds.map(([x, wrong]) => ({ x, wrong, label: "a bound of two lines" })),
+      bands: bands.map(([a, b]) => ({ from: a, to: b, label: "a band" })),
     }),
   );
 
@@ -230,7 +382,7 @@ describe("the drawing", () => {
   test.each([
     density,
     valley,
-    { ...valley, limit: { y: 142, label: "your limit: 142 kW", side: "above" as const } },
+    { ...valley, bounds: [{ x: 2.4, label: "your bound", wrong: "above" as const }] },
   ])("keeps its labels apart", (props) => {
     for (const svg of drawings(<Chart {...props} />)) expect(collisions(svg)).toEqual([]);
   });

@@ -1,8 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeStations, StationDiagram } from "../../../../src/widgets/pictures/StationDiagram.tsx";
-import { layoutStations, narrowSize, wideSize } from "../../../../src/widgets/pictures/station-layout.ts";
-import type { Part, Station, StationDiagramProps } from "../../../../src/widgets/pictures/types.ts";
+import {
+  layoutStations,
+  narrowSize,
+  waterLine,
+  wideSize,
+} from "../../../../src/widgets/pictures/station-layout.ts";
+import type { Part, Station, StationDiagramProps, Water } from "../../../../src/widgets/pictures/types.ts";
 import { broken, collisions, drawings, narrow, texts, wide } from "./svg.ts";
 
 const celsius: StationDiagramProps["show"] = {
@@ -57,6 +62,24 @@ const path: readonly Omit<Part, "after">[] = [
   { kind: "compressor", label: "compressor" },
   { kind: "cooler", label: "charge cooler" },
 ];
+const longPath: typeof path = [
+  { kind: "duct", label: "inlet silencer" },
+  { kind: "compressor", label: "compressor of the first stage" },
+  { kind: "cooler", label: "charge cooler after the first" },
+  { kind: "compressor", label: "compressor of the second stage" },
+  { kind: "cooler", label: "charge cooler after the second" },
+];
+const raw: Water = {
+  in: { number: "24.0", unit: "°C" },
+  out: { number: "31.5", unit: "°C" },
+  flow: { number: "0.8123", unit: "kg/s" },
+};
+const anyShown = (unit: string) =>
+  fc.double({ min: 0.1, max: 999.9, noNaN: true }).map((x) => ({ number: x.toPrecision(4), unit }));
+const anyWater = fc.oneof(
+  fc.constantFrom(undefined, false as const, raw),
+  fc.record({ in: anyShown("°F"), out: anyShown("°F"), flow: anyShown("lb/min") }, { requiredKeys: [] }),
+);
 const anyAir = fc.record({
   T: fc.oneof(fc.double({ min: 233.15, max: 573.15, noNaN: true }), fc.constant(298.15)),
   p: fc.double({ min: 2e4, max: 1e6, noNaN: true }),
@@ -68,15 +91,20 @@ const anyPath = fc
     w: fc.option(fc.double({ min: 0, max: 0.05, noNaN: true })),
     show: fc.constantFrom(celsius, fahrenheit),
     uncooled: fc.option(anyAir),
+    names: fc.constantFrom(path, longPath),
+    waters: fc.tuple(anyWater, anyWater),
   })
-  .map(({ airs, w, show, uncooled }): StationDiagramProps => {
+  .map(({ airs, w, show, uncooled, names, waters }): StationDiagramProps => {
     const stations = airs.map(
       (air, i): Station => ({ number: String(i), label: "place", ...air, ...(w === null ? {} : { w }) }),
     );
     return {
       title: "Any path",
       stations,
-      parts: path.slice(0, stations.length - 1).map((part, after) => ({ ...part, after })),
+      parts: names.slice(0, stations.length - 1).map((part, after) => {
+        const water = part.kind === "cooler" ? waters[after === 2 ? 0 : 1] : undefined;
+        return { ...part, after, ...(water !== undefined && { water }) };
+      }),
       show,
       ...(uncooled && {
         ghost: {
@@ -97,6 +125,31 @@ describe("the sentence", () => {
   test("names the parts in the path and the path not taken", () => {
     expect(sentence).toContain("Between 2 and 3: charge cooler.");
     expect(sentence).toContain("Dashed, without a cooler: 126.4 °C, 217.8 kPa, 1.899 kg/m³.");
+  });
+  test("tells of the water as far as it is known", () => {
+    const withWater = (water: Part["water"]) =>
+      describeStations({
+        ...pump,
+        parts: pump.parts.map((part) => ({ ...part, ...(water !== undefined && { water }) })).slice(2),
+      });
+    expect(withWater(raw)).toContain(
+      "Between 2 and 3: charge cooler; its water enters at 24.0 °C, leaves at 31.5 °C, flows at 0.8123 kg/s.",
+    );
+    expect(withWater({ flow: raw.flow ?? { number: "", unit: "" } })).toContain(
+      "charge cooler; its water flows at 0.8123 kg/s.",
+    );
+    for (const none of [undefined, false as const, {}]) expect(withWater(none)).toContain("charge cooler. ");
+  });
+  test("leaves out what is not known of the air", () => {
+    const stations = pump.stations.map((s, i) => (i === 2 ? { ...s, T: Number.NaN, w: Number.NaN } : s));
+    expect(describeStations({ ...pump, stations })).toContain("compressor outlet: 217.8 kPa, 1.899 kg/m³.");
+    const nothing = {
+      ...station("2", "compressor outlet", 0, 0, 0),
+      T: Number.NaN,
+      p: Number.NaN,
+      rho: Number.NaN,
+    };
+    expect(describeStations({ ...pump, stations: [nothing] })).toContain("compressor outlet: not known.");
   });
   test("puts one full stop after each part, whether or not its text brings one", () => {
     for (const title of ["One kilogram of air", "One kilogram of air."]) {
@@ -201,9 +254,35 @@ describe("the drawing", () => {
     for (const { size } of texts(wideSvg)) expect(size * (696 / 800)).toBeGreaterThanOrEqual(13);
   });
   test("draws a water line for a cooler, and none where the cooler has no water", () => {
-    const dry = pump.parts.map((part) => ({ ...part, water: false }));
+    const dry = pump.parts.map((part) => ({ ...part, water: false as const }));
     expect(drawings(<StationDiagram {...pump} />)[wide]).toContain(">water<");
     expect(drawings(<StationDiagram {...pump} parts={dry} />)[wide]).not.toContain(">water<");
+  });
+  test("writes what is known of the water by its arrows, and leaves out what is not", () => {
+    const withWater = (water: Water) =>
+      drawings(<StationDiagram {...pump} parts={pump.parts.map((part) => ({ ...part, water }))} />);
+    for (const svg of withWater(raw)) {
+      for (const text of ["water", "in 24.0 °C", "out 31.5 °C", "0.8123 kg/s"])
+        expect(svg).toContain(`>${text}<`);
+    }
+    for (const svg of withWater({ out: { number: "31.5", unit: "°C" } })) {
+      expect(svg).toContain(">out 31.5 °C<");
+      expect(svg).not.toContain(">in ");
+    }
+    // The table of numbers stands below it.
+    for (const size of [wideSize, narrowSize]) {
+      const parts = pump.parts.map((part) => ({ ...part, water: raw }));
+      const layout = layoutStations({ ...pump, parts }, size);
+      const water = layout.parts.at(-1)?.water;
+      expect(water && water.y + 3 * waterLine).toBeLessThan((layout.rows[0]?.y ?? 0) - 4);
+    }
+  });
+  test("wraps long names of parts where there is little room", () => {
+    const stations = [...pump.stations, ...pump.stations.slice(2)];
+    const parts = longPath.map((part, after) => ({ ...part, after }));
+    const layout = layoutStations({ ...pump, stations, parts }, narrowSize);
+    expect(layout.parts.every(({ names }) => names.length > 0)).toBe(true);
+    expect(Math.max(...layout.parts.map(({ names }) => names.length))).toBeGreaterThan(1);
   });
   test("draws the path not taken dashed, and nothing where the paths are one", () => {
     const same = { label: "without a cooler", stations: pump.stations };

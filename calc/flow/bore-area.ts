@@ -3,10 +3,10 @@ import { explicit } from "../relation/relation.ts";
 /**
  * Area in m² of a round bore of diameter d in m.
  *
- * @example headerArea.compute({ d: 0.08 }) // 0.005027 m²
+ * @example boreArea.compute({ d: 0.08 }) // 0.005027 m²
  */
-export const headerArea = explicit({
-  id: "flow/header-area",
+export const boreArea = explicit({
+  id: "flow/bore-area",
   title: "Area of a bore",
   inputs: { d: { symbol: "d", kind: "length" } },
   result: { symbol: "A", kind: "area" },

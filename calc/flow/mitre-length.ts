@@ -1,0 +1,44 @@
+import { onStraightLines, type Points } from "../numerics/straight-lines.ts";
+import { accept } from "../quantity/accept.ts";
+import { numerical } from "../relation/relation.ts";
+
+const degree = Math.PI / 180;
+const [from, to] = [0, 90 * degree];
+
+/** Angle in rad, and bores of straight pipe. */
+const table: Points = [
+  [0, 2],
+  [15 * degree, 4],
+  [30 * degree, 8],
+  [45 * degree, 15],
+  [60 * degree, 25],
+  [75 * degree, 40],
+  [to, 60],
+];
+
+/**
+ * Length of straight, fully rough pipe, in bores, that loses as much as a mitre bend of the angle theta, 0 to 90° in rad.
+ * Throws a DomainError naming theta outside.
+ *
+ * @example mitreLength.compute({ theta: 0.7854 }) // 15
+ */
+export const mitreLength = numerical({
+  id: "flow/mitre-length",
+  title: "Equivalent length of a mitre bend",
+  inputs: { theta: { symbol: "theta", kind: "angle" } },
+  result: { symbol: "l_eq", kind: "ratio" },
+  tex: String.raw`\ell_\mathrm{eq} = \ell_\mathrm{eq}(\theta)`,
+  method:
+    "Straight lines between the points of a table. Angle and length in bores: 0° and 2, 15° and 4, 30° and 8, 45° and 15, 60° and 25, 75° and 40, 90° and 60.",
+  sources: [
+    { key: "fluids", where: "fittings, table for mitre bends", standing: "open reference read" },
+    { key: "crane-tp-410", where: "table for mitre bends", standing: "from memory" },
+  ],
+  ranges: [{ input: "theta", from, to, says: "The table for mitre bends ends at the bound." }],
+  accuracy: "20 to 50 % between handbooks",
+  compute: ({ theta }) =>
+    onStraightLines(
+      table,
+      accept("theta", "The angle of the mitre bend", theta, { kind: "angle", atLeast: from, atMost: to }),
+    ),
+});
