@@ -1,11 +1,11 @@
-import { compressorOutlet } from "./compression/compressor-outlet.ts";
-import { densityRatio } from "./compression/density-ratio.ts";
-import { pressureAfterLoss } from "./flow/pressure-after-loss.ts";
-import { density } from "./fluids/density.ts";
-import { gasConstant } from "./fluids/gas-constant.ts";
-import { accept } from "./quantity/accept.ts";
-import type { SI } from "./quantity/domain-error.ts";
-import { type Model, plain } from "./relation/trace.ts";
+import { compressorOutlet } from "../compression/compressor-outlet.ts";
+import { densityRatio } from "../compression/density-ratio.ts";
+import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
+import { density } from "../fluids/density.ts";
+import { gasConstant } from "../fluids/gas-constant.ts";
+import { accept } from "../quantity/accept.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import { type Model, plain } from "../relation/trace.ts";
 
 /** Compressor inlet in Pa absolute and K, its ratio and isentropic efficiency, the cooler's outlet in K and loss in Pa. */
 export interface ChargeDensityGiven {

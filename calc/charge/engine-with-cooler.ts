@@ -1,22 +1,22 @@
-import { constantIsentropicTemperature } from "./compression/constant-isentropic-temperature.ts";
-import { constantOutletTemperature } from "./compression/constant-outlet-temperature.ts";
-import { outletPressure } from "./compression/outlet-pressure.ts";
-import { airFlow } from "./engine/air-flow.ts";
-import { arrangementOf } from "./exchanger/arrangements.ts";
-import { capacityRate } from "./exchanger/capacity-rate.ts";
-import { capacityRatio } from "./exchanger/capacity-ratio.ts";
-import { conductanceAtFlow } from "./exchanger/conductance-at-flow.ts";
-import { coolerOutletTemperature } from "./exchanger/cooler-outlet-temperature.ts";
-import { dutyOfRate } from "./exchanger/duty-of-rate.ts";
-import { overallConductance } from "./exchanger/overall-conductance.ts";
-import { transferUnits } from "./exchanger/transfer-units.ts";
-import { waterOutletTemperature } from "./exchanger/water-outlet-temperature.ts";
-import { lossAtFlow } from "./flow/loss-at-flow.ts";
-import { pressureAfterLoss } from "./flow/pressure-after-loss.ts";
-import { density } from "./fluids/density.ts";
-import { bracketedRoot } from "./numerics/bracketed-root.ts";
-import type { SI } from "./quantity/domain-error.ts";
-import { type Model, plain, type Trace } from "./relation/trace.ts";
+import { constantIsentropicTemperature } from "../compression/constant-isentropic-temperature.ts";
+import { constantOutletTemperature } from "../compression/constant-outlet-temperature.ts";
+import { outletPressure } from "../compression/outlet-pressure.ts";
+import { airFlow } from "../engine/air-flow.ts";
+import { arrangementOf } from "../exchanger/arrangements.ts";
+import { capacityRate } from "../exchanger/capacity-rate.ts";
+import { capacityRatio } from "../exchanger/capacity-ratio.ts";
+import { conductanceAtFlow } from "../exchanger/conductance-at-flow.ts";
+import { coolerOutletTemperature } from "../exchanger/cooler-outlet-temperature.ts";
+import { dutyOfRate } from "../exchanger/duty-of-rate.ts";
+import { overallConductance } from "../exchanger/overall-conductance.ts";
+import { transferUnits } from "../exchanger/transfer-units.ts";
+import { waterOutletTemperature } from "../exchanger/water-outlet-temperature.ts";
+import { lossAtFlow } from "../flow/loss-at-flow.ts";
+import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
+import { density } from "../fluids/density.ts";
+import { bracketedRoot } from "../numerics/bracketed-root.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import { type Model, plain, type Trace } from "../relation/trace.ts";
 
 /**
  * Compressor, cooler and engine with constant properties. Inlet in K and Pa; gas constant and heat capacity of the air in

@@ -60,14 +60,19 @@ const NO_COMPRESSION = 1 + 1e-6;
 /** Nearer to 1 than this a ratio is 1 but for the rounding of its pressures, or of the search that found it. */
 const NO_RATIO = 1 + 1e-12;
 
-/** Checks efficiency and heat-capacity ratio; throws a DomainError that names eta_s, eta_p or kappa. */
-export function acceptCompressor(given: CompressorGiven): Compressor {
+/** The inputs that hold the efficiency, for messages. */
+export type CompressorFields = Readonly<Record<"eta_s" | "eta_p", string>>;
+const SAME: CompressorFields = { eta_s: "eta_s", eta_p: "eta_p" };
+
+/** Checks efficiency and heat-capacity ratio; throws a DomainError that names the efficiency's field or kappa. */
+export function acceptCompressor(given: CompressorGiven, fields = SAME): Compressor {
   const { efficiency } = given;
-  const [field, what] =
+  const [key, what] =
     efficiency === "isentropic"
       ? (["eta_s", "The isentropic efficiency"] as const)
       : (["eta_p", "The polytropic efficiency"] as const);
-  const eta = given[field];
+  const field = fields[key];
+  const eta = given[key];
   refuse(
     eta !== undefined && eta <= 0,
     field,

@@ -1,4 +1,4 @@
-import { chargeDensity } from "../../calc/charge-density.ts";
+import { chargeDensity } from "../../calc/charge/charge-density.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";

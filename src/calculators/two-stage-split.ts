@@ -294,7 +294,7 @@ export default defineCalculator({
         { label: "one compressor alone", dash: "ideal", y: "W_single" },
       ],
       best: { at: "r_1_best", label: "least" },
-      bands: [{ from: "r_1_flat_from", to: "r_1_flat_to", label: "within 1 %" }],
+      bands: [{ from: "r_1_flat_from", to: "r_1_flat_to", label: "within 1\u00a0%" }],
       bounds: [
         { at: "r_1_from", label: "limit", wrong: "below" },
         { at: "r_1_to", label: "limit", wrong: "above" },

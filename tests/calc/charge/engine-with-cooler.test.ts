@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { engineWithCooler } from "../../calc/engine-with-cooler.ts";
-import { arrangements } from "../../calc/exchanger/arrangements.ts";
+import { engineWithCooler } from "../../../calc/charge/engine-with-cooler.ts";
+import { arrangements } from "../../../calc/exchanger/arrangements.ts";
 
 const engine = {
   T_1: 298.15,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { barometerAltitude } from "../../../calc/atmosphere/barometer-altitude.ts";
-import { chargeDensity } from "../../../calc/charge-density.ts";
-import { chargePath } from "../../../calc/charge-path.ts";
+import { chargeDensity } from "../../../calc/charge/charge-density.ts";
+import { chargePath } from "../../../calc/charge/charge-path.ts";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { airDemand } from "../../../calc/engine/air-demand.ts";
 import { waterState } from "../../../calc/fluids/water/water.ts";
@@ -97,7 +97,7 @@ const models = [
       Delta_p_01: number(-100, 20e3),
       wanted: fc.constantFrom("ratio", "density", "power"),
       r: number(0.9, 11),
-      rho_3: number(-0.1, 12),
+      rho_m: number(-0.1, 12),
       W_e: number(-1, 2e6),
       cooler: fc.constantFrom("none", "effectiveness", "temperature"),
       P: number(-0.1, 1.1),
