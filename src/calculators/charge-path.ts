@@ -163,7 +163,12 @@ export default defineCalculator({
       kind: "ratio",
       when: { ...two, ...sought },
     },
-    T_2: { label: "Temperature after the compressor", symbol: "T_2", kind: "temperature" },
+    T_2: {
+      label: "Temperature after the compressor",
+      symbol: "T_2",
+      kind: "temperature",
+      heading: "State of the air",
+    },
     T_4: {
       label: "Temperature after the second compressor",
       symbol: "T_4",
@@ -182,7 +187,13 @@ export default defineCalculator({
       kind: "ratio",
       when: { ...one, ...withCooler },
     },
-    W_c: { label: "Compressor shaft power", symbol: "W_c", kind: "power", when: one },
+    W_c: {
+      label: "Compressor shaft power",
+      symbol: "W_c",
+      kind: "power",
+      when: one,
+      heading: "Power and heat",
+    },
     W_t: { label: "Shaft power of both compressors", symbol: "W_t", kind: "power", when: two },
     W_c1: { label: "Shaft power of the first", symbol: "W_c1", kind: "power", when: two },
     W_c2: { label: "Shaft power of the second", symbol: "W_c2", kind: "power", when: two },
@@ -213,6 +224,7 @@ export default defineCalculator({
       when: withSecondCooler,
     },
     T_dp_3: {
+      heading: "Water in the air",
       label: "Dew point of the charge, after one compressor",
       symbol: "T_dp_3",
       kind: "temperature",
@@ -236,7 +248,12 @@ export default defineCalculator({
       kind: "massFlow",
       when: { ...isMoist, ...withSecondCooler },
     },
-    W_e: { label: "Power that this air carries", symbol: "W_e", kind: "power" },
+    W_e: {
+      label: "Power that this air carries",
+      symbol: "W_e",
+      kind: "power",
+      heading: "Engine",
+    },
     T_w_out: {
       label: "Water after the cooler",
       symbol: "T_w_out",

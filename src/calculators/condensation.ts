@@ -101,7 +101,13 @@ export default defineCalculator({
     Q_l: { label: "Part of it from condensing", symbol: "Q_l", kind: "heatFlow" },
     x_l: { label: "That part as a share", symbol: "x_l", kind: "fraction" },
     w_3: { label: "Humidity ratio after the cooler", symbol: "w_3", kind: "humidityRatio" },
-    m_c_45: { label: "Water condensing in the second cooler", symbol: "m_c_45", kind: "massFlow", when: two },
+    m_c_45: {
+      label: "Water condensing in the second cooler",
+      symbol: "m_c_45",
+      kind: "massFlow",
+      when: two,
+      heading: "Second cooler",
+    },
     V_c_45: { label: "The same, to be drained", symbol: "V_c", kind: "liquidFlow", when: two },
     m_c_wall_45: {
       label: "There, if all walls were as cold as the water",
@@ -134,7 +140,12 @@ export default defineCalculator({
       kind: "humidityRatio",
       when: two,
     },
-    w_0: { label: "Ambient humidity ratio", symbol: "w_0", kind: "humidityRatio" },
+    w_0: {
+      label: "Ambient humidity ratio",
+      symbol: "w_0",
+      kind: "humidityRatio",
+      heading: "Ambient air",
+    },
     T_dp_ambient: { label: "Dew point of the ambient air", symbol: "T_dp_0", kind: "temperature" },
   },
   relations: [

@@ -198,7 +198,7 @@ export default defineCalculator({
     },
   },
   results: {
-    r_1_used: { label: "Pressure ratio of the first compressor", symbol: "r_1", kind: "ratio" },
+    r_1: { label: "Pressure ratio of the first compressor", symbol: "r_1", kind: "ratio" },
     r_2: { label: "Pressure ratio of the second compressor", symbol: "r_2", kind: "ratio" },
     W_t: { label: "Shaft power of both", symbol: "W_t", kind: "power" },
     W_c1: { label: "Shaft power of the first", symbol: "W_c1", kind: "power" },
@@ -210,20 +210,36 @@ export default defineCalculator({
       kind: "power",
       when: { least: ["crankshaft"] },
     },
-    T_2: { label: "Temperature after the first compressor", symbol: "T_2", kind: "temperature" },
+    T_2: {
+      label: "Temperature after the first compressor",
+      symbol: "T_2",
+      kind: "temperature",
+      heading: "State of the air",
+    },
     T_3: { label: "Temperature into the second", symbol: "T_3", kind: "temperature" },
     T_4: { label: "Temperature after the second", symbol: "T_4", kind: "temperature" },
     T_m: { label: "Temperature in the manifold", symbol: "T_m", kind: "temperature" },
     rho_m: { label: "Density in the manifold", symbol: "rho_m", kind: "density" },
     Q: { label: "Heat taken out between the compressors", symbol: "Q", kind: "heatFlow", when: withFirst },
     Q_45: { label: "Heat taken out after the second", symbol: "Q_45", kind: "heatFlow", when: withSecond },
-    r_1_best: { label: "First ratio of least cost", symbol: "r_1", kind: "ratio", when: given },
+    r_1_best: {
+      label: "First ratio of least cost",
+      symbol: "r_1",
+      kind: "ratio",
+      when: given,
+      heading: "Room to choose",
+    },
     W_best: { label: "Shaft power of both there", symbol: "W_t", kind: "power", when: given },
-    r_1_flat_from: { label: "Lowest first ratio within 1 % of the least", symbol: "r_1", kind: "ratio" },
+    r_1_flat_from: { label: "Lowest first ratio within 1\u00a0% of the least", symbol: "r_1", kind: "ratio" },
     r_1_flat_to: { label: "Highest such ratio", symbol: "r_1", kind: "ratio" },
     r_1_from: { label: "Lowest first ratio within the limits", symbol: "r_1", kind: "ratio", when: limited },
     r_1_to: { label: "Highest ratio within them", symbol: "r_1", kind: "ratio", when: limited },
-    W_equal: { label: "Shaft power with equal ratios", symbol: "W_t", kind: "power" },
+    W_equal: {
+      label: "Shaft power with equal ratios",
+      symbol: "W_t",
+      kind: "power",
+      heading: "Compared with others",
+    },
     W_single: { label: "Shaft power of the better one alone", symbol: "W_c", kind: "power" },
     T_single: { label: "Temperature after it", symbol: "T_out", kind: "temperature" },
     W_no_cooler: {
@@ -251,6 +267,7 @@ export default defineCalculator({
       when: withFirst,
     },
     m_c: {
+      heading: "Water",
       label: "Water condensing between the compressors",
       symbol: "m_c",
       kind: "massFlow",
@@ -277,8 +294,9 @@ export default defineCalculator({
     equalWorkRatio,
   ],
   model: (known, trace) => {
-    const found = twoStageSplit(known as unknown as TwoStageSplitGiven, trace);
-    return { ...found, r_1_used: found.r_1 } as unknown as ReturnType<Calculator["model"]>;
+    return twoStageSplit(known as unknown as TwoStageSplitGiven, trace) as unknown as ReturnType<
+      Calculator["model"]
+    >;
   },
   pictures: [
     {
@@ -286,7 +304,7 @@ export default defineCalculator({
       vary: "r_1",
       span: [1, 4],
       holding: { split: "given" },
-      x: "r_1_used",
+      x: "r_1",
       y: "W_t",
       curves: [
         { label: "with the cooler between" },

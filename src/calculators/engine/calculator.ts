@@ -46,6 +46,8 @@ export interface Outcome {
   readonly when?: When;
   /** Stands in the picture alone, not in the list of results. */
   readonly inPicture?: true;
+  /** Starts a group of results under this heading, whether or not this one is in sight. */
+  readonly heading?: string;
 }
 
 /** A chart of one outcome against one input, drawn through the model. */

@@ -98,8 +98,19 @@ const sets = Array.from({ length: 2 ** devices.length }, (_, set) => ({
 }));
 
 function nameOf(set: number, words: "one" | "two"): string {
-  const fitted = devices.flatMap((device, i) => ((set >> i) % 2 === 1 ? [device[words] ?? ""] : []));
-  return fitted.length === 0 ? "nothing" : fitted.join(" + ");
+  const isFitted = (i: number) => (set >> i) % 2 === 1;
+  const some = [
+    named(isFitted(0), words === "two" && isFitted(2), "compressor", words),
+    named(isFitted(1), words === "two" && isFitted(3), "cooler", words),
+  ].filter((name) => name !== "");
+  return some.length === 0 ? "nothing" : some.join(", ");
+}
+
+function named(first: boolean, second: boolean, what: string, words: "one" | "two"): string {
+  if (first && second) return `both ${what}s`;
+  if (!first && !second) return "";
+  if (words === "one") return what;
+  return `${first ? "first" : "second"} ${what}`;
 }
 
 const inPicture = (label: string, rest: Omit<Outcome, "label" | "inPicture">): Outcome => ({

@@ -1,0 +1,151 @@
+import { acceptEngine, type EngineGiven } from "../engine/cycle.ts";
+import { exchangePower } from "../engine/exchange-power.ts";
+import { exchangePressure } from "../engine/exchange-pressure.ts";
+import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
+import { gasConstant } from "../fluids/gas-constant.ts";
+import { accept, refuse } from "../quantity/accept.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import { type Model, plain, type Trace } from "../relation/trace.ts";
+import { acceptCompressor, type CompressorGiven, compress } from "./compress.ts";
+import { outletPressure } from "./outlet-pressure.ts";
+import { shaftPower } from "./shaft-power.ts";
+import {
+  acceptTurbine,
+  driveTurbine,
+  exhaustFor,
+  refuseTurbine,
+  type TurbineGiven,
+} from "./turbine-drive.ts";
+
+/**
+ * Moist air through compressor and engine in kg/s with its humidity ratio, none unless given; the compressor by its inlet in Pa
+ * absolute and K, its ratio, its efficiency (isentropic, with the real heat capacity, unless told) and the loss behind it in Pa,
+ * or by its shaft power in W and the manifold pressure in Pa absolute; the turbine; and the engine in m³ and rev/s.
+ */
+export interface TurbineBalanceGiven
+  extends Partial<CompressorGiven>,
+    TurbineGiven,
+    Pick<EngineGiven, "V_d" | "n"> {
+  readonly m_a?: SI | undefined;
+  readonly w?: SI | undefined;
+  readonly known: "ratio" | "power";
+  readonly p_1?: SI | undefined;
+  readonly T_1?: SI | undefined;
+  readonly r?: SI | undefined;
+  readonly Delta_p_23?: SI | undefined;
+  readonly W_c?: SI | undefined;
+  readonly p_m?: SI | undefined;
+}
+
+/**
+ * Pa, W, kg/s, K. `T_g_even` is the exhaust temperature at which the pressure before the turbine is that in the manifold; it is
+ * left out where no exhaust of an engine has it.
+ */
+export interface TurbineBalance {
+  readonly p_T: SI;
+  readonly p_m: SI;
+  readonly r_T: SI;
+  readonly p_gx: SI;
+  readonly W_gx: SI;
+  readonly W_c: SI;
+  readonly W_T: SI;
+  readonly m_g: SI;
+  readonly T_g_out: SI;
+  readonly T_g_even: SI | undefined;
+}
+
+/** Exhaust hotter than this is not looked at, K. */
+const HOTTEST = 1600;
+
+/**
+ * How far a turbine has to hold the exhaust back to drive a compressor, and what that does to the exchange of the charge in a
+ * four-stroke engine.
+ *
+ * Steady flow, one heat capacity of the gas. Throws a DomainError for what cannot be, and where the turbine is asked for more
+ * than its gas gives, with the exhaust temperature that would do.
+ *
+ * @example
+ * turbineBalance({ m_a: 0.154, known: "ratio", p_1: 99e3, T_1: 298.15, r: 2.2, Delta_p_23: 6e3, efficiency: "isentropic",
+ *   eta_s: 0.74, heatCapacity: "real", eta_T: 0.7, eta_m: 0.97, T_g: 873.15, p_T_out: 104e3, kappa_g: 1.33, c_p_g: 1150,
+ *   lambda: 1.6, AFR_st: 14.5, V_d: 4.4e-3, n: 2000 / 60 }).p_T // 194 415 Pa
+ */
+export const turbineBalance: Model<TurbineBalanceGiven, TurbineBalance> = (given, trace = plain) => {
+  const m_a = accept("m_a", "The air flow", given.m_a, { kind: "massFlow", above: 0, atMost: 1000 });
+  const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
+  const turbine = acceptTurbine(given);
+  const { V_d, n, n_R } = acceptEngine({ ...given, cycle: "four-stroke", eta_v: 1 });
+  const { W_c, p_m } = given.known === "ratio" ? fromRatio(given, { m_a, w }, trace) : fromPower(given);
+
+  const load = { W_c, m_a, w };
+  const state = driveTurbine(turbine, load, trace, "turbine");
+  if (!state) refuseTurbine(turbine, load);
+  const { r_T, p_T, W_T, m_g, T_g_out, Delta_h_T } = state;
+  const p_gx = trace.use(exchangePressure, { p_m, p_T }, "engine");
+  const W_gx = trace.use(exchangePower, { p_gx, V_d, n, n_R }, "engine");
+  const even = p_m / turbine.p_T_out;
+  const isThereEven = (exhaustFor(turbine, Delta_h_T, plain, "", even) ?? HOTTEST) < HOTTEST;
+  return {
+    p_T,
+    p_m,
+    r_T,
+    p_gx,
+    W_gx,
+    W_c,
+    W_T,
+    m_g,
+    T_g_out,
+    T_g_even: isThereEven
+      ? exhaustFor(turbine, Delta_h_T, trace, "exhaust held at the pressure of the manifold", even)
+      : undefined,
+  };
+};
+
+/** Shaft power and manifold pressure from the compressor's ratio. */
+function fromRatio(
+  given: TurbineBalanceGiven,
+  { m_a, w }: { readonly m_a: SI; readonly w: SI },
+  trace: Trace,
+): { readonly W_c: SI; readonly p_m: SI } {
+  const p_in = accept("p_1", "The pressure at the compressor inlet, absolute,", given.p_1, {
+    kind: "pressure",
+    above: 0,
+    atMost: 5e6,
+  });
+  const T_in = accept("T_1", "The temperature at the compressor inlet", given.T_1, {
+    kind: "temperature",
+    atLeast: 173.15,
+    atMost: 500,
+  });
+  const r = accept("r", "The pressure ratio", given.r, { kind: "ratio", atLeast: 1, atMost: 12 });
+  const Delta_p = accept("Delta_p_23", "The loss behind the compressor", given.Delta_p_23 ?? 0, {
+    kind: "pressureDifference",
+    atLeast: 0,
+  });
+  const { efficiency = "isentropic", heatCapacity = "real" } = given;
+  const machine = acceptCompressor({ ...given, efficiency, heatCapacity });
+  const p_2 = trace.use(outletPressure, { r, p_in }, "compressor");
+  refuse(
+    Delta_p >= p_2,
+    "Delta_p_23",
+    "The loss leaves no pressure in the manifold. It has to be below the pressure after the compressor.",
+    { value: p_2, kind: "pressureDifference" },
+  );
+  const p_m = trace.use(pressureAfterLoss, { p_in: p_2, Delta_p }, "cooler and ducts");
+  const R_m = trace.use(gasConstant, { w }, "compressor");
+  const { Delta_h } = compress(machine, { T_in, w, R_m, r }, trace, "compressor");
+  return { W_c: trace.use(shaftPower, { m_a, Delta_h }, "compressor"), p_m };
+}
+
+/** Both as they were given. */
+const fromPower = (given: TurbineBalanceGiven): { readonly W_c: SI; readonly p_m: SI } => ({
+  W_c: accept("W_c", "The shaft power of the compressor", given.W_c, {
+    kind: "power",
+    atLeast: 0,
+    atMost: 1e8,
+  }),
+  p_m: accept("p_m", "The pressure in the manifold, absolute,", given.p_m, {
+    kind: "pressure",
+    above: 0,
+    atMost: 1e8,
+  }),
+});

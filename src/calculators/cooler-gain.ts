@@ -1,0 +1,262 @@
+import { breakEvenLoss } from "../../calc/charge/break-even-loss.ts";
+import { coolerGain } from "../../calc/charge/cooler-gain.ts";
+import { flowAtDensity } from "../../calc/charge/flow-at-density.ts";
+import { lossForDensity } from "../../calc/charge/loss-for-density.ts";
+import { drivePower } from "../../calc/compression/drive-power.ts";
+import { pressureRatio } from "../../calc/compression/pressure-ratio.ts";
+import { moistAirFlow } from "../../calc/engine/moist-air-flow.ts";
+import { coolerOutletTemperature } from "../../calc/exchanger/cooler-outlet-temperature.ts";
+import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
+import { pressureBeforeLoss } from "../../calc/flow/pressure-before-loss.ts";
+import { enhancementFactor } from "../../calc/fluids/enhancement-factor.ts";
+import { saturatedHumidityRatio } from "../../calc/fluids/saturated-humidity-ratio.ts";
+import { saturationPressure } from "../../calc/fluids/saturation-pressure.ts";
+import {
+  type Calculator,
+  defineCalculator,
+  type Field,
+  type Outcome,
+  type When,
+} from "./engine/calculator.ts";
+import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
+import { coolerInputs } from "./parts/cooler.ts";
+import { compressorRelations } from "./parts/relations.ts";
+import { turbineInputs, turbineRelations } from "./parts/turbine.ts";
+
+const byEffectiveness = { cooler: ["effectiveness"] } as const;
+const byTemperature = { cooler: ["temperature"] } as const;
+const fromCrankshaft = { drive: ["crankshaft"] } as const;
+const fromExhaust = { drive: ["exhaust"] } as const;
+
+/** The engines that are compared, as rows of the table. */
+const rows = [
+  ["cooled", "with the cooler"],
+  ["outlet", "without it, same compressor outlet"],
+  ["pressure", "without it, same manifold pressure"],
+  ["density", "without it, same density"],
+] as const;
+
+/** Columns of the table, and the outcome of each engine that stands in it. */
+const columns = {
+  r: ["Pressure ratio", { symbol: "r", kind: "ratio" }],
+  T: ["Charge temperature", { symbol: "T_m", kind: "temperature" }],
+  p: ["Manifold pressure", { symbol: "p_m", kind: "pressure" }],
+  rho: ["Density", { symbol: "rho_m", kind: "density" }],
+  W_c: ["Shaft power", { symbol: "W_c", kind: "power" }],
+  W_b: ["From the crankshaft", { symbol: "W_b", kind: "power", when: fromCrankshaft }],
+  p_T: ["Before the turbine", { symbol: "p_T", kind: "pressure", when: fromExhaust }],
+  p_gx: ["Gas exchange", { symbol: "p_gx", kind: "pressureDifference", when: fromExhaust }],
+} as const satisfies Record<string, readonly [string, Omit<Outcome, "label">]>;
+
+type InTable = `${keyof typeof columns}_${(typeof rows)[number][0]}`;
+
+const inTable = Object.fromEntries(
+  Object.entries(columns).flatMap(([what, [title, outcome]]) =>
+    rows.map(([which, engine]) => [
+      `${what}_${which}`,
+      { ...outcome, label: `${title}, ${engine}`, inPicture: true },
+    ]),
+  ),
+) as Record<InTable, Outcome>;
+
+const tableOf = (...shown: readonly (keyof typeof columns)[]) => ({
+  draw: "states" as const,
+  columns: shown.map((what) => columns[what][0]),
+  rows: rows.map(([which, label]) => ({
+    label,
+    values: shown.map((what): InTable => `${what}_${which}`),
+  })),
+});
+
+/** Fields that stand only where the choice makes sense. */
+const shownWith = <K extends string>(fields: Readonly<Record<K, Field>>, when: When): Record<K, Field> =>
+  Object.fromEntries(Object.entries<Field>(fields).map(([id, field]) => [id, { ...field, when }])) as Record<
+    K,
+    Field
+  >;
+
+export default defineCalculator({
+  id: "cooler-gain",
+  title: "What the cooler earns",
+  group: "Cooling",
+  asks: "Is this charge cooler worth the pressure that it loses?",
+  inputs: {
+    p_1: {
+      label: "Pressure at the compressor inlet",
+      heading: "Air and compressor",
+      symbol: "p_1",
+      kind: "pressure",
+      start: 98_000,
+      limits: [10_000, 1_500_000],
+      typical: [60_000, 600_000],
+      help: "",
+    },
+    T_1: {
+      label: "Temperature at the compressor inlet",
+      symbol: "T_1",
+      kind: "temperature",
+      start: 298.15,
+      limits: [223.15, 423.15],
+      typical: [243.15, 373.15],
+      help: "",
+    },
+    w: {
+      label: "Humidity ratio of the air",
+      symbol: "w",
+      kind: "humidityRatio",
+      start: 0,
+      limits: [0, 0.2],
+      typical: [0, 0.04],
+      help: "Zero leaves the vapour out.",
+    },
+    m_a: {
+      label: "Air flow with the cooler",
+      symbol: "m_a",
+      kind: "massFlow",
+      start: 0.243,
+      limits: [1e-4, 500],
+      typical: [0.01, 20],
+      help: "Moist air, into the compressor.",
+    },
+    r: { ...pressureRatioField, start: 2.25 },
+    ...compressorInputs,
+    eta_s: { ...compressorInputs.eta_s, start: 0.72 },
+    cooler: {
+      label: "What is known of the cooler",
+      heading: "Charge cooler",
+      options: { effectiveness: "its effectiveness", temperature: "its outlet temperature" },
+      start: "effectiveness",
+      help: "",
+    },
+    P: {
+      label: "Temperature effectiveness of the cooler",
+      symbol: "P",
+      kind: "fraction",
+      start: 0.78,
+      limits: [0, 1],
+      typical: [0.4, 0.95],
+      help: "The part of the way from the hot air to the water inlet that the air goes.",
+      when: byEffectiveness,
+    },
+    T_w_in: {
+      label: "Cooling water, inlet temperature",
+      symbol: "T_w_in",
+      kind: "temperature",
+      start: 298.15,
+      limits: [233.15, 393.15],
+      typical: [273.15, 363.15],
+      help: "",
+      when: byEffectiveness,
+    },
+    T_3: { ...coolerInputs.T_3, when: byTemperature },
+    Delta_p_23: { ...coolerInputs.Delta_p_23, start: 9000 },
+    drive: {
+      label: "What turns the compressor",
+      heading: "Drive",
+      options: { exhaust: "a turbine in the exhaust", crankshaft: "the crankshaft, by belt or gears" },
+      start: "exhaust",
+      help: "",
+    },
+    eta_b: {
+      label: "Efficiency of belt or gears",
+      symbol: "eta_b",
+      kind: "fraction",
+      start: 0.95,
+      limits: [0.5, 1],
+      typical: [0.93, 0.97],
+      help: "",
+      when: fromCrankshaft,
+    },
+    ...shownWith(turbineInputs, fromExhaust),
+  },
+  results: {
+    D_outlet: {
+      label: "Air capacity with the cooler over that without it, same compressor outlet",
+      symbol: "D_rho",
+      kind: "ratio",
+    },
+    Delta_p_outlet: {
+      label: "Break-even loss, same compressor outlet",
+      symbol: "Delta_p_be",
+      kind: "pressureDifference",
+    },
+    D_pressure: {
+      label: "Air capacity with the cooler over that without it, same manifold pressure",
+      symbol: "D_rho",
+      kind: "ratio",
+    },
+    more_pressure: {
+      label: "Extra work for each kilogram of air, same manifold pressure",
+      symbol: "Delta_h",
+      kind: "specificEnergy",
+    },
+    Delta_p_pressure: {
+      label: "Break-even loss, same manifold pressure",
+      symbol: "Delta_p_be",
+      kind: "pressureDifference",
+      when: byEffectiveness,
+    },
+    r_needed: {
+      label: "Pressure ratio that gives the same density without the cooler",
+      symbol: "r_u",
+      kind: "ratio",
+    },
+    saved_density: { label: "Shaft power saved, same density", symbol: "W_c", kind: "power" },
+    colder_density: {
+      label: "Charge colder by, same density",
+      symbol: "Delta_T",
+      kind: "temperatureDifference",
+    },
+    Delta_p_density: {
+      label: "Break-even loss, same density",
+      symbol: "Delta_p_be",
+      kind: "pressureDifference",
+    },
+    ...inTable,
+  },
+  relations: [
+    ...compressorRelations,
+    ...turbineRelations,
+    drivePower,
+    pressureRatio,
+    moistAirFlow,
+    flowAtDensity,
+    coolerOutletTemperature,
+    pressureAfterLoss,
+    pressureBeforeLoss,
+    breakEvenLoss,
+    lossForDensity,
+    saturationPressure,
+    enhancementFactor,
+    saturatedHumidityRatio,
+  ],
+  model: (given, trace) => {
+    const found = coolerGain(given as unknown as Parameters<typeof coolerGain>[0], trace);
+    return { ...found, r_needed: found.r_density } as unknown as ReturnType<Calculator["model"]>;
+  },
+  pictures: [
+    {
+      draw: "chart",
+      vary: "Delta_p_23",
+      span: [0, 60_000],
+      x: "Delta_p_23",
+      y: "D_outlet",
+      bounds: [{ at: "Delta_p_outlet", label: "break-even", wrong: "above" }],
+      curves: [{ label: "same compressor outlet" }],
+      title: "Air capacity with the cooler over that without it, against what the cooler loses.",
+    },
+  ],
+  also: [
+    {
+      ...tableOf("r", "T", "p", "rho", "W_c", "p_T", "p_gx"),
+      when: fromExhaust,
+      title: "The engine with the cooler, and three without it.",
+      note: "Gas exchange is its mean effective pressure: negative where it costs.",
+    },
+    {
+      ...tableOf("r", "T", "p", "rho", "W_c", "W_b"),
+      when: fromCrankshaft,
+      title: "The engine with the cooler, and three without it.",
+    },
+  ],
+});

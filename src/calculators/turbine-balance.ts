@@ -1,0 +1,163 @@
+import { densityRatio } from "../../calc/compression/density-ratio.ts";
+import { turbineBalance } from "../../calc/compression/turbine-balance.ts";
+import { turbineNeededTemperature } from "../../calc/compression/turbine-needed-temperature.ts";
+import { exchangePower } from "../../calc/engine/exchange-power.ts";
+import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
+import { density } from "../../calc/fluids/density.ts";
+import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
+import { engineInputs } from "./parts/engine.ts";
+import { compressorRelations } from "./parts/relations.ts";
+import { turbineInputs, turbineRelations } from "./parts/turbine.ts";
+
+const byRatio = { known: ["ratio"] } as const;
+const byPower = { known: ["power"] } as const;
+
+export default defineCalculator({
+  id: "turbine-balance",
+  title: "Turbine balance",
+  group: "Compression",
+  asks: "How much must the exhaust be held back to drive this compressor?",
+  inputs: {
+    m_a: {
+      label: "Air flow",
+      heading: "Air and compressor",
+      symbol: "m_a",
+      kind: "massFlow",
+      start: 0.154,
+      limits: [1e-4, 500],
+      typical: [0.01, 20],
+      help: "Moist air, through compressor and engine.",
+    },
+    w: {
+      label: "Humidity ratio of the air",
+      symbol: "w",
+      kind: "humidityRatio",
+      start: 0,
+      limits: [0, 0.2],
+      typical: [0, 0.04],
+      help: "Zero leaves the vapour out.",
+    },
+    known: {
+      label: "What is known of the compressor",
+      options: { ratio: "its pressure ratio and efficiency", power: "its shaft power" },
+      start: "ratio",
+      help: "",
+    },
+    p_1: {
+      label: "Pressure at the compressor inlet",
+      symbol: "p_1",
+      kind: "pressure",
+      start: 99_000,
+      limits: [10_000, 1_500_000],
+      typical: [60_000, 600_000],
+      help: "",
+      when: byRatio,
+    },
+    T_1: {
+      label: "Temperature at the compressor inlet",
+      symbol: "T_1",
+      kind: "temperature",
+      start: 298.15,
+      limits: [223.15, 473.15],
+      typical: [243.15, 393.15],
+      help: "",
+      when: byRatio,
+    },
+    r: { ...pressureRatioField, when: byRatio },
+    efficiency: { ...compressorInputs.efficiency, when: byRatio },
+    eta_s: compressorInputs.eta_s,
+    eta_p: compressorInputs.eta_p,
+    heatCapacity: { ...compressorInputs.heatCapacity, when: byRatio },
+    kappa: compressorInputs.kappa,
+    Delta_p_23: {
+      label: "Pressure lost from compressor to manifold",
+      symbol: "Delta_p_23",
+      kind: "pressureDifference",
+      start: 6000,
+      limits: [0, 200_000],
+      typical: [0, 20_000],
+      help: "Cooler and ducts.",
+      when: byRatio,
+    },
+    W_c: {
+      label: "Shaft power of the compressor",
+      symbol: "W_c",
+      kind: "power",
+      start: 15_700,
+      limits: [0, 20_000_000],
+      typical: [500, 2_000_000],
+      help: "",
+      when: byPower,
+    },
+    p_m: {
+      label: "Pressure in the manifold",
+      symbol: "p_m",
+      kind: "pressure",
+      start: 212_000,
+      limits: [10_000, 3_000_000],
+      typical: [80_000, 600_000],
+      help: "",
+      when: byPower,
+    },
+    ...turbineInputs,
+    eta_T: { ...turbineInputs.eta_T, heading: "Turbine and exhaust" },
+    x_wg: {
+      label: "Share of the exhaust that bypasses the turbine",
+      symbol: "x_wg",
+      kind: "fraction",
+      start: 0,
+      limits: [0, 0.9],
+      typical: [0, 0.4],
+      help: "Through an open waste gate.",
+    },
+    V_d: { ...engineInputs.V_d, heading: "Four-stroke engine" },
+    n: engineInputs.n,
+  },
+  results: {
+    p_T: { label: "Pressure before the turbine, absolute", symbol: "p_T", kind: "pressure" },
+    p_m: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
+    r_T: { label: "Expansion ratio of the turbine", symbol: "r_T", kind: "ratio" },
+    p_gx: {
+      label: "Mean effective pressure of the gas exchange, negative where it costs",
+      symbol: "p_gx",
+      kind: "pressureDifference",
+    },
+    W_gx: {
+      label: "Power of the gas exchange, negative where it costs",
+      symbol: "W_gx",
+      kind: "power",
+    },
+    W_c: { label: "Shaft power of the compressor", symbol: "W_c", kind: "power", when: byRatio },
+    W_T: { label: "Power of the turbine", symbol: "W_T", kind: "power" },
+    m_g: { label: "Exhaust gas flow", symbol: "m_g", kind: "massFlow" },
+    T_g_out: { label: "Exhaust temperature after the turbine", symbol: "T_g_out", kind: "temperature" },
+    T_g_even: {
+      label: "Exhaust temperature at which turbine inlet and manifold have one pressure",
+      symbol: "T_g",
+      kind: "temperature",
+    },
+  },
+  relations: [
+    ...compressorRelations.filter((one) => one !== density && one !== densityRatio),
+    pressureAfterLoss,
+    ...turbineRelations,
+    turbineNeededTemperature,
+    exchangePower,
+  ],
+  model: (given, trace) =>
+    turbineBalance(given as unknown as Parameters<typeof turbineBalance>[0], trace) as unknown as ReturnType<
+      Calculator["model"]
+    >,
+  pictures: [
+    {
+      draw: "chart",
+      vary: "T_g",
+      span: [723.15, 1273.15],
+      x: "T_g",
+      y: "p_T",
+      curves: [{ label: "before the turbine" }, { label: "in the manifold", dash: "ideal", y: "p_m" }],
+      title: "Pressure before the turbine against exhaust temperature: hot gas has to be held back less.",
+    },
+  ],
+});
