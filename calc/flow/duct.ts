@@ -195,7 +195,7 @@ function acceptFixed(given: DuctGiven, trace: Trace): Fixed {
   });
   const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
   const d = accept("d", "The bore", given.d, { kind: "length", above: 0, atMost: 10 });
-  const L = accept("L", "The straight length", given.L, { kind: "length", atLeast: 0, atMost: 10_000 });
+  const L = accept("L", "The straight length", given.L, { kind: "pipeLength", atLeast: 0, atMost: 10_000 });
   const k_s =
     given.surface === "given"
       ? accept("k_s", "The roughness", given.k_s, { kind: "length", atLeast: 0, atMost: 0.1 })

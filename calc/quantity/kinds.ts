@@ -222,6 +222,15 @@ export const kinds = {
     us: "in",
     units: ["mm", "cm", "m", "in", "ft"],
   },
+  /** A length that is paced out, not measured with a calliper. */
+  pipeLength: {
+    name: "length of pipe",
+    si: "m",
+    kilo: "m",
+    metric: "m",
+    us: "ft",
+    units: ["m", "mm", "ft", "in"],
+  },
   area: {
     name: "area",
     si: "m2",

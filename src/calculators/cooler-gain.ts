@@ -19,7 +19,7 @@ import {
   type When,
 } from "./engine/calculator.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
-import { coolerInputs } from "./parts/cooler.ts";
+import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
 import { compressorRelations } from "./parts/relations.ts";
 import { turbineInputs, turbineRelations } from "./parts/turbine.ts";
 
@@ -128,26 +128,8 @@ export default defineCalculator({
       start: "effectiveness",
       help: "",
     },
-    P: {
-      label: "Temperature effectiveness of the cooler",
-      symbol: "P",
-      kind: "fraction",
-      start: 0.78,
-      limits: [0, 1],
-      typical: [0.4, 0.95],
-      help: "The part of the way from the hot air to the water inlet that the air goes.",
-      when: byEffectiveness,
-    },
-    T_w_in: {
-      label: "Cooling water, inlet temperature",
-      symbol: "T_w_in",
-      kind: "temperature",
-      start: 298.15,
-      limits: [233.15, 393.15],
-      typical: [273.15, 363.15],
-      help: "",
-      when: byEffectiveness,
-    },
+    P: { ...effectivenessField, symbol: "P", when: byEffectiveness },
+    T_w_in: { ...waterInletField, symbol: "T_w_in", when: byEffectiveness },
     T_3: { ...coolerInputs.T_3, when: byTemperature },
     Delta_p_23: { ...coolerInputs.Delta_p_23, start: 9000 },
     drive: {
@@ -171,44 +153,47 @@ export default defineCalculator({
   },
   results: {
     D_outlet: {
-      label: "Air capacity with the cooler over that without it, same compressor outlet",
+      heading: "Same compressor outlet",
+      label: "Air capacity over that without the cooler",
       symbol: "D_rho",
       kind: "ratio",
     },
     Delta_p_outlet: {
-      label: "Break-even loss, same compressor outlet",
+      label: "Break-even loss",
       symbol: "Delta_p_be",
       kind: "pressureDifference",
     },
     D_pressure: {
-      label: "Air capacity with the cooler over that without it, same manifold pressure",
+      heading: "Same manifold pressure",
+      label: "Air capacity over that without the cooler",
       symbol: "D_rho",
       kind: "ratio",
     },
     more_pressure: {
-      label: "Extra work for each kilogram of air, same manifold pressure",
+      label: "Extra work for each kilogram of air",
       symbol: "Delta_h",
       kind: "specificEnergy",
     },
     Delta_p_pressure: {
-      label: "Break-even loss, same manifold pressure",
+      label: "Break-even loss",
       symbol: "Delta_p_be",
       kind: "pressureDifference",
       when: byEffectiveness,
     },
     r_needed: {
-      label: "Pressure ratio that gives the same density without the cooler",
+      heading: "Same air",
+      label: "Pressure ratio needed without the cooler",
       symbol: "r_u",
       kind: "ratio",
     },
-    saved_density: { label: "Shaft power saved, same density", symbol: "W_c", kind: "power" },
+    saved_density: { label: "Shaft power saved by the cooler", symbol: "W_c", kind: "power" },
     colder_density: {
-      label: "Charge colder by, same density",
+      label: "Charge colder by",
       symbol: "Delta_T",
       kind: "temperatureDifference",
     },
     Delta_p_density: {
-      label: "Break-even loss, same density",
+      label: "Break-even loss",
       symbol: "Delta_p_be",
       kind: "pressureDifference",
     },

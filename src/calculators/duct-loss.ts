@@ -82,7 +82,7 @@ export default defineCalculator({
     L: {
       label: "Straight lengths together",
       symbol: "L",
-      kind: "length",
+      kind: "pipeLength",
       start: 3,
       limits: [0, 2000],
       typical: [0, 30],
@@ -255,7 +255,7 @@ export default defineCalculator({
     Ma_in: { label: "Mach number at the inlet", symbol: "Ma_in", kind: "ratio" },
     Ma_end: { label: "Mach number at the end of the bore", symbol: "Ma_end", kind: "ratio" },
     m_star: { label: "Flow at which this duct chokes", symbol: "m_star", kind: "massFlow" },
-    L_star: { label: "Length at which this flow chokes", symbol: "L_star", kind: "length" },
+    L_star: { label: "Length at which this flow chokes", symbol: "L_star", kind: "pipeLength" },
     K_1: { label: "Loss coefficient of one bend", symbol: "K_1", kind: "ratio" },
     K_1_other: { label: "The same by another handbook", symbol: "K_1_other", kind: "ratio" },
     f: { label: "Friction factor", symbol: "f", kind: "ratio" },

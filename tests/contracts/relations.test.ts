@@ -62,6 +62,7 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   conductance: [100, 5000],
   capacityRate: [100, 5000],
   length: [0.02, 0.2],
+  pipeLength: [0.1, 20],
   area: [1e-3, 3e-2],
   angle: [0.2, 1.5],
   force: [10, 5000],
