@@ -1,7 +1,5 @@
-import { pressureRatio } from "../compression/pressure-ratio.ts";
 import type { Cooler } from "../exchanger/cooler.ts";
 import { coolerOutletTemperature } from "../exchanger/cooler-outlet-temperature.ts";
-import { pressureBeforeLoss } from "../flow/pressure-before-loss.ts";
 import { keptHumidity } from "../fluids/condensation.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
@@ -72,18 +70,17 @@ export function breakEvenAtPressure(
   const { inlet, stage } = shared;
   const where = "same manifold pressure, at break-even";
   const p_out = cooled.charge.p;
-  const density = (Delta_p: SI, through: Trace): SI => {
-    const p = through.use(pressureBeforeLoss, { p_out, Delta_p }, where);
-    const r = through.use(pressureRatio, { p_out: p, p_in: inlet.p }, where);
-    const { air } = compressed(shared, r, through, where);
-    return throughCooler(withLoss(stage.cooler, Delta_p), air, through, where).after.rho;
+  const gained = (Delta_p: SI) => {
+    const { air } = compressed(shared, (p_out + Delta_p) / inlet.p, plain, where);
+    return throughCooler(withLoss(stage.cooler, Delta_p), air, plain, where).after.rho - other.charge.rho;
   };
-  const gained = (Delta_p: SI) => density(Delta_p, plain) - other.charge.rho;
   const most = HIGHEST_RATIO * inlet.p - p_out;
   if (gained(0) < 0 || gained(most) > 0) return undefined;
-  const found = bracketedRoot(gained, 0, most, { tolerance: TOLERANCE * p_out });
-  density(found, trace);
-  return found;
+  trace.note({
+    about: "Delta_p_pressure",
+    says: "Found by search: compressor and cooler were computed for trial losses until the charge was no denser than without the cooler. The working leaves the trials out.",
+  });
+  return bracketedRoot(gained, 0, most, { tolerance: TOLERANCE * p_out });
 }
 
 /**

@@ -106,11 +106,12 @@ export const coolerGain: Model<CoolerGainGiven, CoolerGain> = (given, trace = pl
   };
 
   const engines = { cooled, outlet, pressure, density };
+  // The working has the first of four that go the same way.
   const costs: Costs = {
     cooled: costOf(drive, cooled, trace, IN_WORKING.cooled),
-    outlet: costOf(drive, outlet, trace, IN_WORKING.outlet),
-    pressure: pressure && costOf(drive, pressure, trace, IN_WORKING.pressure),
-    density: density && costOf(drive, density, trace, IN_WORKING.density),
+    outlet: costOf(drive, outlet, plain, IN_WORKING.outlet),
+    pressure: pressure && costOf(drive, pressure, plain, IN_WORKING.pressure),
+    density: density && costOf(drive, density, plain, IN_WORKING.density),
   };
   if (drive.kind === "exhaust" && costs.cooled?.p_T === undefined)
     refuseTurbine(drive.turbine, loadOf(cooled));

@@ -1,5 +1,6 @@
 import { flowForDuty } from "../exchanger/flow-for-duty.ts";
-import { acceptCoolant, meanOfWater } from "../exchanger/water-side.ts";
+import { meanHeatCapacity } from "../exchanger/mean-heat-capacity.ts";
+import { compressedWaterEnthalpy } from "../fluids/water/compressed-water-enthalpy.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
@@ -12,7 +13,8 @@ export interface StageWater {
 }
 
 const NONE: StageWater = { m_w: undefined, T_w_out: undefined };
-const COOLANT = acceptCoolant({ coolant: "water" });
+/** Common practice, no source: a circuit at rest, open above the cooler. A few atmospheres hardly matter to its heat capacity. */
+const USUAL_PRESSURE = 200_000;
 
 /**
  * Fresh water that carries the duty Q in W away with the rise Delta_T_w in K. None where the cooler's water is not known, where
@@ -42,6 +44,12 @@ export function stageWater(
     return NONE;
   }
   const where = `water of the ${words.cooler}`;
-  const c_m = meanOfWater(COOLANT, cooler.T_w_in, T_w_out, trace);
+  const h = (T: SI, end: string) =>
+    trace.use(compressedWaterEnthalpy, { T, p: USUAL_PRESSURE }, `${where}, ${end}`);
+  const c_m = trace.use(
+    meanHeatCapacity,
+    { h_in: h(cooler.T_w_in, "inlet"), h_out: h(T_w_out, "outlet"), T_in: cooler.T_w_in, T_out: T_w_out },
+    where,
+  );
   return { m_w: trace.use(flowForDuty, { Q, c_m, Delta_T: rise }, where), T_w_out };
 }

@@ -1,5 +1,5 @@
 import type { Limit, SI } from "../quantity/domain-error.ts";
-import type { Relation } from "./relation.ts";
+import type { AnyRelation, Relation } from "./relation.ts";
 
 /** One use of a relation: `where` says in words which place of the path the local symbols stand for. */
 export interface Step {
@@ -27,6 +27,8 @@ export const plain: Trace = { use: (relation, inputs) => relation.compute(inputs
 
 export interface Recording extends Trace {
   readonly steps: readonly Step[];
+  /** Those of the steps, by id. */
+  readonly relations: ReadonlyMap<string, AnyRelation>;
   readonly notes: readonly Note[];
 }
 
@@ -36,6 +38,7 @@ export interface Recording extends Trace {
  */
 export function recording(): Recording {
   const steps: Step[] = [];
+  const relations = new Map<string, AnyRelation>();
   const notes: Note[] = [];
   const note = (one: Note) => {
     const isSaid = notes.some(
@@ -46,11 +49,13 @@ export function recording(): Recording {
   };
   return {
     steps,
+    relations,
     notes,
     note,
     use: (relation, inputs, where) => {
       const value = relation.compute(inputs);
       steps.push({ relation: relation.id, where, inputs, value });
+      relations.set(relation.id, relation);
       for (const range of relation.ranges ?? []) {
         const x = (inputs as Readonly<Record<string, SI>>)[range.input];
         if (x === undefined || (x >= range.from && x <= range.to)) continue;

@@ -14,8 +14,8 @@ import { volumeFlow } from "../../calc/fluids/volume-flow.ts";
 import { compressedWaterDensity } from "../../calc/fluids/water/compressed-water-density.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { ambientInputs } from "./parts/ambient.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import { coolerInputs, waterInletField } from "./parts/cooler.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
 import { humidityRelations } from "./parts/relations.ts";
 
 const two = { stages: ["two"] } as const;

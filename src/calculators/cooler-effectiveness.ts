@@ -1,10 +1,10 @@
 import { coolerFromReadings } from "../../calc/exchanger/cooler-from-readings.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import {
   arrangementFrom,
   arrangementInputs,
   boilingResult,
-  chargeInputs,
   coolantInputs,
   coolerResults,
   waterFlowInputs,

@@ -1,11 +1,11 @@
 import { rateCooler } from "../../calc/exchanger/rate-cooler.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import {
   arrangementFrom,
   arrangementInputs,
   besideOthers,
   boilingResult,
-  chargeInputs,
   coolantInputs,
   coolerResults,
   fieldCores,

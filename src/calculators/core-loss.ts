@@ -20,7 +20,7 @@ import { massFlux } from "../../calc/flow/mass-flux.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { viscosity } from "../../calc/fluids/viscosity.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import { airRelations } from "./parts/relations.ts";
 
 const withHeaders = { headers: ["own"] } as const;

@@ -1,7 +1,7 @@
 import { duct } from "../../calc/flow/duct.ts";
 import { barometerField } from "./engine/barometer.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import {
   coefficientRelations,
   frictionFlowRelations,

@@ -5,7 +5,7 @@ import { measuredLoss } from "../../calc/flow/measured-loss.ts";
 import { measuredLossAtDensity } from "../../calc/flow/measured-loss-at-density.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { type Calculator, defineCalculator, type Field } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import { airRelations } from "./parts/relations.ts";
 
 const two = { readings: ["two"] } as const;

@@ -6,7 +6,7 @@ import { totalEnthalpy } from "../../calc/flow/total-enthalpy.ts";
 import { totalPressure } from "../../calc/flow/total-pressure.ts";
 import { totalTemperatureFromProbe } from "../../calc/flow/total-temperature-from-probe.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import { streamRelations } from "./parts/flow-relations.ts";
 
 export default defineCalculator({

@@ -10,9 +10,9 @@ import { lossAsPart } from "../../calc/flow/loss-as-part.ts";
 import { pressureBeforeLoss } from "../../calc/flow/pressure-before-loss.ts";
 import { type Calculator, defineCalculator, type When } from "./engine/calculator.ts";
 import { ambientInputs, inletLossField } from "./parts/ambient.ts";
+import { chargeInputs } from "./parts/charge.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
-import { chargeInputs } from "./parts/exchanger.ts";
 import { splitRelations, vapourRelations } from "./parts/relations.ts";
 
 const withFirst = { cooler: ["effectiveness"] } as const;

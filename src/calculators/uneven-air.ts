@@ -12,7 +12,8 @@ import { unevenTransferUnits } from "../../calc/exchanger/uneven-transfer-units.
 import { maskingLossFactor } from "../../calc/flow/masking-loss-factor.ts";
 import { maskingSpeed } from "../../calc/flow/masking-speed.ts";
 import { type Calculator, type ChartPicture, defineCalculator } from "./engine/calculator.ts";
-import { arrangementFrom, arrangementInputs, chargeInputs, coolantInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
+import { arrangementFrom, arrangementInputs, coolantInputs } from "./parts/exchanger.ts";
 import { effectivenessRelations } from "./parts/exchanger-relations.ts";
 
 const masked = { wrong: ["masked"] } as const;

@@ -1,6 +1,7 @@
 import { waterForDuty } from "../../calc/exchanger/water-for-duty.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { boilingResult, chargeInputs, coolantInputs, waterFlowInputs } from "./parts/exchanger.ts";
+import { chargeInputs } from "./parts/charge.ts";
+import { boilingResult, coolantInputs, waterFlowInputs } from "./parts/exchanger.ts";
 import { boilingRelations, waterFlowRelations } from "./parts/exchanger-relations.ts";
 
 const fromAir = { duty: ["air"] } as const;

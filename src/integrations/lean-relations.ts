@@ -1,7 +1,7 @@
 import type { Plugin } from "vite";
 
 /** What only typesetting, the pages about sources and the tests read of a relation. */
-const atBuildOnly = new Set([
+const ofRelation = new Set([
   "title",
   "sources",
   "accuracy",
@@ -12,7 +12,16 @@ const atBuildOnly = new Set([
   "name",
   "method",
 ]);
-const makers = new Set(["explicit", "implicit", "property", "numerical"]);
+/** What only the build and the tests read of a calculator: in the browser the model brings the relations that it uses. */
+const ofCalculator = new Set(["relations"]);
+
+const makers: Readonly<Record<string, ReadonlySet<string>>> = {
+  explicit: ofRelation,
+  implicit: ofRelation,
+  property: ofRelation,
+  numerical: ofRelation,
+  defineCalculator: ofCalculator,
+};
 
 interface Node {
   readonly type: string;
@@ -30,13 +39,14 @@ function* walk(node: Node): Generator<Node> {
   }
 }
 
-/** The spans of code that the browser can do without: properties of relations, each with the comma after it. */
+/** The spans of code that the browser can do without: properties of what is declared, each with the comma after it. */
 export function spansAtBuildOnly(program: Node, code: string): readonly (readonly [number, number])[] {
   const spans: [number, number][] = [];
   for (const call of walk(program)) {
     const callee = call["callee"] as { name?: string } | undefined;
     const declared = (call["arguments"] as Node[] | undefined)?.[0];
-    if (call.type !== "CallExpression" || !makers.has(callee?.name ?? "") || !declared) continue;
+    const atBuildOnly = call.type === "CallExpression" ? makers[callee?.name ?? ""] : undefined;
+    if (!atBuildOnly || !declared) continue;
     for (const property of (declared["properties"] as Node[] | undefined) ?? []) {
       const key = property["key"] as { name?: string } | undefined;
       if (!atBuildOnly.has(key?.name ?? "")) continue;
@@ -48,25 +58,25 @@ export function spansAtBuildOnly(program: Node, code: string): readonly (readonl
 }
 
 /**
- * Leaves out of the browser's code what relations carry for the build. A formula is typeset before the page is served,
- * so its expression, its source and its title would only be weight there: about half of every relation.
+ * Leaves out of the browser's code what relations and calculators carry for the build. A formula is typeset before the page
+ * is served, so its expression, its source and its title would only be weight there: about half of every relation. None of
+ * these files does anything by being loaded, so what nobody uses of them is left out whole.
  */
 export const leanRelations = (): Plugin => ({
   name: "lean-relations",
   enforce: "post",
   applyToEnvironment: (environment) => environment.name === "client",
   transform: {
-    filter: { id: /\/calc\/.*\.ts$/ },
+    filter: { id: /\/(calc|src\/calculators)\/.*\.ts$/ },
     handler(code) {
       const spans = spansAtBuildOnly(this.parse(code) as unknown as Node, code);
-      if (spans.length === 0) return null;
       let lean = "";
       let at = 0;
       for (const [start, end] of spans) {
         lean += code.slice(at, start);
         at = end;
       }
-      return { code: lean + code.slice(at), map: null };
+      return { code: lean + code.slice(at), map: null, moduleSideEffects: false };
     },
   },
 });

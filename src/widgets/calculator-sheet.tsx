@@ -87,7 +87,7 @@ export function CalculatorSheet({
     const isWorthKeeping = isTouched.current || isOpened.current;
     import("./page-link.ts").then(({ noteState }) => noteState(calculator, entries, isWorthKeeping));
   }, [calculator, entries, barometer, around.system]);
-  useWorking(root, calculator, standing?.outcome ?? null, isStale, around);
+  useWorking(root, standing?.outcome ?? null, isStale, around);
 
   const set = (next: Entries) => {
     isTouched.current = true;

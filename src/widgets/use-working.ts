@@ -1,6 +1,5 @@
 import type { RefObject } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
-import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Surroundings } from "../calculators/engine/entry.ts";
 import type { Success } from "../calculators/engine/evaluate.ts";
 import { fetchTemplates, readTemplates, showWorking, stepCount } from "./working.ts";
@@ -13,7 +12,6 @@ import { fetchTemplates, readTemplates, showWorking, stepCount } from "./working
  */
 export function useWorking(
   root: RefObject<HTMLElement>,
-  calculator: Calculator,
   outcome: Success | null,
   isStale: boolean,
   around: Surroundings,
@@ -25,7 +23,7 @@ export function useWorking(
       ?.querySelector<HTMLDetailsElement>("details.work");
     const list = details?.querySelector("ol");
     if (!details || !list || !outcome) return;
-    const { steps } = outcome;
+    const { steps, relations } = outcome;
     let isOver = false;
     const show = async () => {
       if (!details.open) return;
@@ -33,7 +31,7 @@ export function useWorking(
       const known = templates.current;
       // Without a wait where nothing has to be fetched, so that formulas change in the same frame as the results.
       if (steps.some((step) => !known.has(step.relation))) await fetchTemplates(known, steps);
-      if (!isOver) showWorking(list, known, steps, calculator.relations, around);
+      if (!isOver) showWorking(list, known, steps, relations, around);
     };
     show();
     const count = details.querySelector("[data-step-count]");
@@ -45,5 +43,5 @@ export function useWorking(
       isOver = true;
       details.removeEventListener("toggle", show);
     };
-  }, [root, calculator, outcome, isStale, around]);
+  }, [root, outcome, isStale, around]);
 }

@@ -48,10 +48,9 @@ export function showWorking(
   list: Element,
   templates: ReadonlyMap<string, Element>,
   steps: readonly Step[],
-  relations: readonly AnyRelation[],
+  relations: ReadonlyMap<string, AnyRelation>,
   around: Surroundings,
 ): void {
-  const byId = new Map(relations.map((r) => [r.id, r]));
   const standing = [...list.children];
   const isSameShape =
     standing.length === steps.length &&
@@ -63,7 +62,7 @@ export function showWorking(
   }
   for (const [i, step] of steps.entries()) {
     const item = list.children[i];
-    const relation = byId.get(step.relation);
+    const relation = relations.get(step.relation);
     if (item && relation) fill(item, step, relation, around);
   }
 }

@@ -2,6 +2,7 @@ import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-
 import { kinds } from "../../../calc/quantity/kinds.ts";
 import { type UnitContext, unitOf } from "../../../calc/quantity/units.ts";
 import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
+import type { AnyRelation } from "../../../calc/relation/relation.ts";
 import { type Note, plain, recording, type Step } from "../../../calc/relation/trace.ts";
 import { plainUnit, readBarometer } from "./barometer.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
@@ -20,6 +21,8 @@ export interface Success {
   /** A result that has no meaning at this state is absent. */
   readonly values: Readonly<Record<string, SI | undefined>>;
   readonly steps: readonly Step[];
+  /** Those of the steps, by id. */
+  readonly relations: ReadonlyMap<string, AnyRelation>;
   /** Notes that belong to no field that is shown. */
   readonly notes: readonly Note[];
 }
@@ -178,7 +181,12 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     }
     return {
       ...told,
-      outcome: { values, steps: trace.steps, notes: distinct(trace.notes.filter((n) => !isAtField(n))) },
+      outcome: {
+        values,
+        steps: trace.steps,
+        relations: trace.relations,
+        notes: distinct(trace.notes.filter((n) => !isAtField(n))),
+      },
       trouble: null,
     };
   } catch (error) {
