@@ -50,15 +50,17 @@ export function follow(site: Site, ratios: readonly SI[], trace: Trace): AirPath
 export function checkPath(site: Site, path: AirPath): void {
   for (const [i, { cooler, fields }] of site.stages.entries()) {
     const stage = path.stages[i];
-    if (stage && cooler.kind !== "none") checkStage(cooler, fields, stage);
+    if (stage) checkStage(cooler, fields, stage);
   }
 }
 
-function checkStage(
-  cooler: Exclude<Cooler, { kind: "none" }>,
+/** The same of one stage. */
+export function checkStage(
+  cooler: Cooler,
   fields: PathStage["fields"],
-  { before, after }: StagePath,
+  { before, after }: Pick<StagePath, "before" | "after">,
 ): void {
+  if (cooler.kind === "none") return;
   refuse(
     after.p <= 0,
     fields.Delta_p,

@@ -310,12 +310,13 @@ function power(
   return { m_f, W_e: trace.use(powerFromFuel, { m_f, b }, "engine") };
 }
 
-/** What a reader has to know of each stage that is in the numbers but does not stand out. */
+/** Results and inputs of each stage that notes speak of. */
 const stageIds = [
   { before: "rho_2", after: "rho_3", T_w_in: "T_w_in", m_c: "m_c" },
   { before: "rho_4", after: "rho_5", T_w_in: "T_w_in_45", m_c: "m_c_45" },
 ] as const;
 
+/** What a reader has to know that is in the numbers but does not stand out. */
 function remark(site: Site, path: AirPath, p_g: SI, trace: Trace): void {
   for (const [i, { before, after }] of path.stages.entries()) {
     const ids = stageIds[i];

@@ -36,10 +36,14 @@ export const stageWords = {
   second: { compressor: "second compressor", cooler: "second cooler" },
 } as const satisfies Record<string, StageWords>;
 
-export interface StagePath {
-  readonly inlet: AirState;
+/** What comes out of a compressor, and how. */
+interface Compression {
   readonly compressed: Compressed;
   readonly before: AirState;
+}
+
+export interface StagePath extends Compression {
+  readonly inlet: AirState;
   /** After the cooler; without one the same as before it. Without any pressure left its density is zero. */
   readonly after: AirState;
   /** Effectiveness of the cooler, where water says it. */
@@ -58,12 +62,23 @@ export const airState = ({ p, T, w, R_m }: Omit<AirState, "rho">, trace: Trace, 
 /** One stage at the pressure ratio r: compressed, cooled, and freed of the water that condenses at the pressure there. */
 export function throughStage(stage: Stage, inlet: AirState, r: SI, trace: Trace): StagePath {
   const { machine, cooler, words } = stage;
+  const compression = throughCompressor(machine, inlet, r, trace, words.compressor);
+  const { after, P } = throughCooler(cooler, compression.before, trace, words.cooler);
+  return { inlet, ...compression, after, P };
+}
+
+/** A compressor by itself at the pressure ratio r. */
+export function throughCompressor(
+  machine: Compressor,
+  inlet: AirState,
+  r: SI,
+  trace: Trace,
+  where: string,
+): Compression {
   const { T, w, R_m } = inlet;
-  const p = trace.use(outletPressure, { r, p_in: inlet.p }, words.compressor);
-  const compressed = compress(machine, { T_in: T, w, R_m, r }, trace, words.compressor);
-  const before = airState({ p, T: compressed.T_out, w, R_m }, trace, `${words.compressor} outlet`);
-  const { after, P } = throughCooler(cooler, before, trace, words.cooler);
-  return { inlet, compressed, before, after, P };
+  const p = trace.use(outletPressure, { r, p_in: inlet.p }, where);
+  const compressed = compress(machine, { T_in: T, w, R_m, r }, trace, where);
+  return { compressed, before: airState({ p, T: compressed.T_out, w, R_m }, trace, `${where} outlet`) };
 }
 
 /** A cooler by itself, or none. */

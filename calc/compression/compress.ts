@@ -114,7 +114,7 @@ export function compress(machine: Compressor, state: Compression, trace: Trace, 
 function passThrough(machine: Compressor, state: Compression, trace: Trace, where: string): Compressed {
   const { T_in, w, R_m } = state;
   trace.note({
-    about: "r",
+    about: where,
     says: "The pressure after the compressor is the one before it, so the compressor does nothing: the air leaves as it came.",
   });
   const isentropic = machine.efficiency === "isentropic";

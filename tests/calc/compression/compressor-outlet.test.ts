@@ -90,7 +90,7 @@ describe("limits and directions", () => {
         const out = compressorOutlet({ ...pump, ...kind, ...boost, T_in, w: 0.0123, m_a: 0.15 }, trace);
         expect([out.T_s, out.T_out, out.T_out_other]).toEqual([T_in, T_in, T_in]);
         expect([out.Delta_h, out.W_c]).toEqual([0, 0]);
-        expect(trace.notes.map(({ about }) => about)).toEqual(["r"]);
+        expect(trace.notes.map(({ about }) => about)).toEqual(["compressor"]);
       }
     }
   });
