@@ -443,7 +443,7 @@ export const symbols = {
     "polytropic efficiency of the second compressor",
     "fraction",
   ),
-  eta_s1: entry(
+  eta_s_1: entry(
     String.raw`\eta_\mathrm{s,1}`,
     "η_s,1",
     "isentropic efficiency of the first compressor",
@@ -472,7 +472,7 @@ export const symbols = {
   W_x: entry(String.raw`\dot{W}_\mathrm{x}`, "Ẇ_x", "what both compressors cost the crankshaft", "power"),
   W_c1: entry(String.raw`\dot{W}_\mathrm{c,1}`, "Ẇ_c,1", "shaft power of the first compressor", "power"),
   W_c2: entry(String.raw`\dot{W}_\mathrm{c,2}`, "Ẇ_c,2", "shaft power of the second compressor", "power"),
-  W_t: entry(String.raw`\dot{W}_\mathrm{c,12}`, "Ẇ_c,12", "shaft power of both compressors", "power"),
+  W_c12: entry(String.raw`\dot{W}_\mathrm{c,12}`, "Ẇ_c,12", "shaft power of both compressors", "power"),
   P_45: entry("P_{45}", "P_45", "temperature effectiveness of the second cooler", "fraction"),
   T_w_in_45: entry(
     String.raw`T_\mathrm{w,in,45}`,

@@ -13,7 +13,7 @@ export interface Costs {
 }
 
 export interface BestSplit {
-  /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `HIGHEST_RATIO`. */
+  /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `MOST_OF_ONE_STAGE`. */
   readonly range: Span;
   /** The part of the range that keeps to the limits and holds the best. */
   readonly allowed: Span;
@@ -23,7 +23,7 @@ export interface BestSplit {
 }
 
 /** No compressor of this trade does more in one stage; beyond it the second inlet would be nearly empty. */
-export const HIGHEST_RATIO = 25;
+export const MOST_OF_ONE_STAGE = 25;
 /** A hundredth more work is hardly to be measured. Chosen here. */
 export const FLAT = 0.01;
 /** Narrow valleys at the ends of the range are as wide as a few hundredths of it. */
@@ -35,7 +35,7 @@ const TOLERANCE = 1e-9;
  * to about 1e-8 of the ratio. Throws a DomainError where no split keeps to the limits.
  */
 export function bestSplit(pair: Pair, costs: Costs, limits: readonly HardwareLimit[]): BestSplit {
-  const range = rangeOfFirst(pair, HIGHEST_RATIO);
+  const range = rangeOfFirst(pair, MOST_OF_ONE_STAGE);
   const known = new Map<number, SplitPlace & { readonly cost: number }>();
   const at = (r_1: number) => {
     const before = known.get(r_1);

@@ -1,6 +1,5 @@
 import { gaugePressure } from "../atmosphere/gauge-pressure.ts";
 import { acceptCompressor, type CompressorGiven } from "../compression/compress.ts";
-import { densityRatio } from "../compression/density-ratio.ts";
 import { shaftPower } from "../compression/shaft-power.ts";
 import { totalPower } from "../compression/total-power.ts";
 import { airFlow } from "../engine/air-flow.ts";
@@ -12,9 +11,8 @@ import { neededDensity } from "../engine/needed-density.ts";
 import { powerFromFuel } from "../engine/power-from-fuel.ts";
 import { acceptCooler, type CoolerGiven } from "../exchanger/cooler.ts";
 import { type AmbientGiven, ambientHumidity } from "../fluids/ambient-humidity.ts";
-import { dewPointAtPressure } from "../fluids/dew-point-at-pressure.ts";
+import { dewPointOfCharge } from "../fluids/dew-point-at-pressure.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
-import { vapourPressureFromHumidityRatio } from "../fluids/vapour-pressure-from-humidity-ratio.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
@@ -23,6 +21,7 @@ import { acceptWish, ratiosFor, type WishGiven } from "./path-wish.ts";
 import { type AirState, type StagePath, stageWords } from "./stage.ts";
 import { stageHeat } from "./stage-heat.ts";
 import { stageWater } from "./stage-water.ts";
+import { timesDenser } from "./times-denser.ts";
 
 /**
  * Ambient air, the loss before the compressor (Pa), what is wanted, one compressor and cooler or two in series, engine, and
@@ -68,8 +67,8 @@ export type ChargePath = Readonly<Record<`${Quantities}_${"0" | "1" | "2" | "3" 
     readonly D_rho_uncooled: SI | undefined;
     /** Of the first compressor, the second, and both. */
     readonly W_c: SI;
-    readonly W_c_2: SI | undefined;
-    readonly W_t: SI | undefined;
+    readonly W_c2: SI | undefined;
+    readonly W_c12: SI | undefined;
     readonly P: SI | undefined;
     readonly P_45: SI | undefined;
     readonly Q: SI;
@@ -133,12 +132,7 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
   const words = wordsOf(site);
   const m_a = trace.use(airFlow, { ...engine, rho: end.rho }, `engine, ${words.end}`);
   const m_da = trace.use(dryAirFlow, { m_a, w: end.w }, "engine");
-  const ratio = (out: AirState, where: string) =>
-    trace.use(
-      densityRatio,
-      { p_in: inlet.p, p_out: out.p, T_in: inlet.T, T_out: out.T, R_m_in: inlet.R_m, R_m_out: out.R_m },
-      where,
-    );
+  const ratio = (out: AirState, where: string) => timesDenser(out, inlet, trace, where);
   const isCooled = site.stages.some(({ cooler }) => cooler.kind !== "none");
   const m_a_uncooled =
     stage2 || !isCooled
@@ -161,7 +155,7 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
       { m_da, Delta_T_w: given.Delta_T_w_45, field: "Delta_T_w_45" },
       trace,
     );
-  const W_t = second && trace.use(totalPower, { W_c1: first.W_c, W_c2: second.W_c }, "both compressors");
+  const W_c12 = second && trace.use(totalPower, { W_c1: first.W_c, W_c2: second.W_c }, "both compressors");
 
   const carried = power(given, { m_da, m_f: m_f_wanted }, trace);
   const p_g = trace.use(gaugePressure, { p: end.p, p_0: site.p_0 }, words.end);
@@ -186,8 +180,8 @@ export const chargePath: Model<ChargePathGiven, ChargePath> = (given, trace = pl
     D_rho: D_rho as SI,
     D_rho_uncooled,
     W_c: first.W_c,
-    W_c_2: second?.W_c,
-    W_t,
+    W_c2: second?.W_c,
+    W_c12,
     P: stage1.P,
     P_45: stage2?.P,
     Q: first.Q,
@@ -276,23 +270,13 @@ function stageResults(
   const T_dp =
     w === 0
       ? undefined
-      : dewPointOf(
+      : dewPointOfCharge(
           { w, p: path.after.p },
           trace,
           charge,
           cooler.kind === "none" ? charge : `${charge}, before water condenses`,
         );
   return { W_c, ...heat, ...water, T_dp };
-}
-
-function dewPointOf(
-  charge: { readonly w: SI; readonly p: SI },
-  trace: Trace,
-  name: string,
-  where: string,
-): SI | undefined {
-  const p_v = trace.use(vapourPressureFromHumidityRatio, charge, where);
-  return dewPointAtPressure({ p_v, p: charge.p }, trace, `${name} at its own pressure`);
 }
 
 /** Fuel and power that the air carries; with a wanted power, that power and its fuel. */

@@ -1,21 +1,20 @@
+import { constants } from "../constants.ts";
 import { dryAirFlow } from "../engine/dry-air-flow.ts";
 import { moistAirFlow } from "../engine/moist-air-flow.ts";
+import { AIR_TEMPERATURE } from "../exchanger/air-side.ts";
 import { coldWallCondensate } from "../exchanger/cold-wall-condensate.ts";
-import { condensateFlow } from "../exchanger/condensate-flow.ts";
-import { duty } from "../exchanger/duty.ts";
-import { latentDuty } from "../exchanger/latent-duty.ts";
+import { COOLANT_TEMPERATURE } from "../exchanger/cooler.ts";
+import { coolingHeat } from "../exchanger/cooling-heat.ts";
 import { latentShare } from "../exchanger/latent-share.ts";
 import { sensibleDuty } from "../exchanger/sensible-duty.ts";
 import { aboveDewPoint } from "../fluids/above-dew-point.ts";
 import { type AmbientGiven, ambientHumidity } from "../fluids/ambient-humidity.ts";
 import { keptHumidity } from "../fluids/condensation.ts";
-import { dewPointAtPressure } from "../fluids/dew-point-at-pressure.ts";
+import { dewPointAtPressure, dewPointOfCharge } from "../fluids/dew-point-at-pressure.ts";
 import { enhancementFactor } from "../fluids/enhancement-factor.ts";
 import { enthalpy } from "../fluids/enthalpy.ts";
-import { latentHeat } from "../fluids/latent-heat.ts";
 import { saturatedHumidityRatio } from "../fluids/saturated-humidity-ratio.ts";
 import { saturationPressure } from "../fluids/saturation-pressure.ts";
-import { vapourPressureFromHumidityRatio } from "../fluids/vapour-pressure-from-humidity-ratio.ts";
 import { volumeFlow } from "../fluids/volume-flow.ts";
 import { compressedWaterDensity } from "../fluids/water/compressed-water-density.ts";
 import { accept, refuse } from "../quantity/accept.ts";
@@ -42,9 +41,9 @@ export interface CondensationGiven extends AmbientGiven {
 /** K, kg/kg, kg/s, m³/s, W. */
 interface InCooler {
   readonly T_dp: SI | undefined;
-  /** Mean air after the cooler, and the coldest wall, above the dew point; below it they are negative. */
+  /** Mean air after the cooler, and the water that enters, above the dew point; below it they are negative. */
   readonly airAbove: SI | undefined;
-  readonly wallAbove: SI | undefined;
+  readonly waterAbove: SI | undefined;
   readonly w: SI;
   readonly m_c: SI;
   readonly V_c: SI | undefined;
@@ -68,7 +67,7 @@ interface Names {
   readonly T_out: string;
   readonly p: string;
   readonly T_w: string;
-  readonly m_c: string;
+  readonly m_c_wall: string;
 }
 
 const firstNames: Names = {
@@ -77,7 +76,7 @@ const firstNames: Names = {
   T_out: "T_3",
   p: "p_3",
   T_w: "T_w_in",
-  m_c: "m_c",
+  m_c_wall: "m_c_wall",
 };
 const secondNames: Names = {
   cooler: "second cooler",
@@ -85,7 +84,7 @@ const secondNames: Names = {
   T_out: "T_5",
   p: "p_5",
   T_w: "T_w_in_45",
-  m_c: "m_c_45",
+  m_c_wall: "m_c_wall_45",
 };
 
 /**
@@ -112,27 +111,21 @@ export const condensationInCoolers: Model<CondensationGiven, Condensation> = (gi
   return { w_0: w, T_dp_0, first, second };
 };
 
-const AIR = { kind: "temperature", atLeast: 223.15, atMost: 800 } as const;
-
 function inCooler(
   names: Names,
   air: { readonly w: SI; readonly m_da: SI },
   given: Readonly<Record<"T_in" | "T_out" | "p" | "T_w", SI | undefined>>,
   trace: Trace,
 ): InCooler {
-  const { w, m_da } = air;
-  const T_in = accept(names.T_in, "The temperature before the cooler", given.T_in, AIR);
-  const T_out = accept(names.T_out, "The temperature after the cooler", given.T_out, AIR);
+  const { w } = air;
+  const T_in = accept(names.T_in, "The temperature before the cooler", given.T_in, AIR_TEMPERATURE);
+  const T_out = accept(names.T_out, "The temperature after the cooler", given.T_out, AIR_TEMPERATURE);
   const p = accept(names.p, "The pressure of the charge, absolute,", given.p, {
     kind: "pressure",
     above: 0,
     atMost: 5e6,
   });
-  const T_w = accept(names.T_w, "The water temperature at the inlet", given.T_w, {
-    kind: "temperature",
-    atLeast: 223.15,
-    atMost: 473.15,
-  });
+  const T_w = accept(names.T_w, "The water temperature at the inlet", given.T_w, COOLANT_TEMPERATURE);
   refuse(
     T_out > T_in,
     names.T_out,
@@ -146,33 +139,27 @@ function inCooler(
     { value: T_w, kind: "temperature" },
   );
   const where = names.cooler;
-  const T_dp = w === 0 ? undefined : chargeDewPoint({ w, p }, trace, where);
+  const T_dp = w === 0 ? undefined : dewPointOfCharge({ w, p }, trace, `charge in the ${where}`);
   const w_out = keptHumidity({ T: T_out, p, w }, trace, `after the ${where}, saturated`);
-  const dry = w_out < w;
-  const m_c = dry ? trace.use(condensateFlow, { m_da, w_in: w, w_out }, where) : 0;
   const m_c_wall =
     T_dp === undefined || T_w >= T_dp ? 0 : wallCondensate({ ...air, T_in, T_out, T_w, p }, trace, where);
-  const heat = heatOf({ ...air, T_in, T_out, m_c }, trace, where);
+  const { m_c, ...heat } = heatOf({ ...air, T_in, T_out, w_out }, trace, where);
   remark(names, { T_dp, T_out, T_w }, trace);
+  if (m_c_wall < m_c)
+    trace.note({
+      about: names.m_c_wall,
+      says: "The straight line to the wall falls below what condenses from the air on average, so this estimate is too low here: the other amount counts.",
+    });
   return {
     T_dp,
     airAbove: T_dp && trace.use(aboveDewPoint, { T: T_out, T_dp }, `air after the ${where}`),
-    wallAbove: T_dp && trace.use(aboveDewPoint, { T: T_w, T_dp }, `coldest wall of the ${where}`),
+    waterAbove: T_dp && trace.use(aboveDewPoint, { T: T_w, T_dp }, `water at the inlet of the ${where}`),
     w: w_out,
     m_c,
     V_c: m_c > 0 ? drained(m_c, { T: T_out, p }, trace, where) : undefined,
-    m_c_wall: Math.max(m_c_wall, m_c),
+    m_c_wall,
     ...heat,
   };
-}
-
-function chargeDewPoint(
-  charge: { readonly w: SI; readonly p: SI },
-  trace: Trace,
-  where: string,
-): SI | undefined {
-  const p_v = trace.use(vapourPressureFromHumidityRatio, charge, `charge in the ${where}`);
-  return dewPointAtPressure({ p_v, p: charge.p }, trace, `charge in the ${where}, at its own pressure`);
 }
 
 /** What condenses if every wall is as cold as the water that enters. */
@@ -189,7 +176,7 @@ function wallCondensate(
   return trace.use(coldWallCondensate, { m_da, w_in: w, w_s, T_in, T_out, T_w }, where);
 }
 
-const FREEZING = 273.15;
+const FREEZING = constants.T_C.value;
 
 /** Volume flow of the water that leaves, m³/s; ice does not. */
 function drained(
@@ -204,20 +191,17 @@ function drained(
 }
 
 function heatOf(
-  state: Readonly<Record<"w" | "m_da" | "T_in" | "T_out" | "m_c", SI>>,
+  state: Readonly<Record<"w" | "m_da" | "T_in" | "T_out" | "w_out", SI>>,
   trace: Trace,
   where: string,
-): Pick<InCooler, "Q" | "Q_l" | "x_l"> {
-  const { w, m_da, T_in, T_out, m_c } = state;
+): Pick<InCooler, "Q" | "Q_l" | "x_l" | "m_c"> {
+  const { w, m_da, T_in, T_out, w_out } = state;
   const m_a = trace.use(moistAirFlow, { m_da, w }, where);
   const h_in = trace.use(enthalpy, { T: T_in, w }, `before the ${where}`);
   const h_out = trace.use(enthalpy, { T: T_out, w }, `after the ${where}, all vapour carried along`);
   const Q_s = trace.use(sensibleDuty, { m_a, h_in, h_out }, where);
-  if (m_c === 0) return { Q: Q_s, Q_l: 0, x_l: 0 };
-  const h_fg = trace.use(latentHeat, { T: T_out }, where);
-  const Q_l = trace.use(latentDuty, { m_c, h_fg }, where);
-  const Q = trace.use(duty, { Q_s, Q_l }, where);
-  return { Q, Q_l, x_l: trace.use(latentShare, { Q_l, Q }, where) };
+  const { Q, Q_l, m_c } = coolingHeat({ Q_s, m_da, w_in: w, w_out, T_out }, trace, where);
+  return { Q, Q_l, m_c, x_l: m_c === 0 ? 0 : trace.use(latentShare, { Q_l, Q }, where) };
 }
 
 function remark(
@@ -236,7 +220,7 @@ function remark(
   else if (T_w < T_dp)
     trace.note({
       about: names.T_w,
-      says: "The air on average leaves above its dew point, yet the water enters below it: the coldest walls are wet. They are dry with water above the bound.",
+      says: "The air on average leaves above its dew point, yet the water enters below it: the coldest walls may be wet, since they lie between water and air. With water above the bound all walls are dry.",
       limit,
     });
   if (T_w < FREEZING && T_w < T_dp)

@@ -30,9 +30,9 @@ type Sought =
 
 export type Wish = { readonly kind: "ratio"; readonly ratios: readonly SI[] } | Sought;
 
-const LOWEST_RATIO = 1;
-const HIGHEST_RATIO = 10;
-const RATIO = { kind: "ratio", atLeast: LOWEST_RATIO, atMost: HIGHEST_RATIO } as const;
+const SEARCHED_FROM = 1;
+const SEARCHED_TO = 10;
+const RATIO = { kind: "ratio", atLeast: SEARCHED_FROM, atMost: SEARCHED_TO } as const;
 
 /** Checks the wish; throws a DomainError that names its input. */
 export function acceptWish(
@@ -89,26 +89,26 @@ export function ratiosFor(site: Site, wish: Wish, given: WishGiven, trace: Trace
       ? "pair of compressors"
       : "second compressor";
 
-  const least = had(LOWEST_RATIO);
+  const least = had(SEARCHED_FROM);
   if (least > wish.aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio below ${LOWEST_RATIO}, which is a throttle and not a compressor. A ${machine} that does nothing already gives the bound, and the wish may be as low as that.`,
+      `${what} would need a pressure ratio below ${SEARCHED_FROM}, which is a throttle and not a compressor. A ${machine} that does nothing already gives the bound, and the wish may be as low as that.`,
       limitOf(wish, least),
     );
   }
-  const most = had(HIGHEST_RATIO);
+  const most = had(SEARCHED_TO);
   if (most < wish.aim) {
     throw new DomainError(
       field,
-      `${what} would need a pressure ratio above ${HIGHEST_RATIO}, where this search ends; ${isSingle ? "one compressor does" : "these compressors do"} not reach it. At a ratio of ${HIGHEST_RATIO} this path gives the bound, and the wish may be as high as that.`,
+      `${what} would need a pressure ratio above ${SEARCHED_TO}, where this search ends; ${isSingle ? "one compressor does" : "these compressors do"} not reach it. At a ratio of ${SEARCHED_TO} this path gives the bound, and the wish may be as high as that.`,
       limitOf(wish, most),
     );
   }
-  const r = bracketedRoot((x) => had(x) - wish.aim, LOWEST_RATIO, HIGHEST_RATIO, { tolerance: 1e-12 });
+  const r = bracketedRoot((x) => had(x) - wish.aim, SEARCHED_FROM, SEARCHED_TO, { tolerance: 1e-12 });
   trace.note({
     about: isSingle ? "r" : "r_2",
-    says: `The pressure ratio was found by search: the whole path was computed for trial ratios from ${LOWEST_RATIO} to ${HIGHEST_RATIO} until the air at the engine met the wish. The working shows the last pass.`,
+    says: `The pressure ratio was found by search: the whole path was computed for trial ratios from ${SEARCHED_FROM} to ${SEARCHED_TO} until the air at the engine met the wish. The working shows the last pass.`,
   });
   return ratios(r);
 }

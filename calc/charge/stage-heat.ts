@@ -1,23 +1,12 @@
-import { condensateFlow } from "../exchanger/condensate-flow.ts";
 import { constantSensibleDuty } from "../exchanger/constant-sensible-duty.ts";
-import { duty } from "../exchanger/duty.ts";
-import { latentDuty } from "../exchanger/latent-duty.ts";
+import { type CoolingHeat, coolingHeat } from "../exchanger/cooling-heat.ts";
 import { sensibleDuty } from "../exchanger/sensible-duty.ts";
 import { enthalpy } from "../fluids/enthalpy.ts";
-import { latentHeat } from "../fluids/latent-heat.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 import type { Stage, StagePath } from "./stage.ts";
 
-/** W, W, W, kg/s. */
-export interface StageHeat {
-  readonly Q: SI;
-  readonly Q_s: SI;
-  readonly Q_l: SI;
-  readonly m_c: SI;
-}
-
-const NOTHING: StageHeat = { Q: 0, Q_s: 0, Q_l: 0, m_c: 0 };
+const NOTHING: CoolingHeat = { Q: 0, Q_s: 0, Q_l: 0, m_c: 0 };
 
 /** What a stage's cooler takes from `m_a` kg/s of moist air, of which `m_da` is dry, and the water that condenses there. */
 export function stageHeat(
@@ -25,7 +14,7 @@ export function stageHeat(
   path: StagePath,
   { m_a, m_da }: { readonly m_a: SI; readonly m_da: SI },
   trace: Trace,
-): StageHeat {
+): CoolingHeat {
   if (cooler.kind === "none") return NOTHING;
   const { before, after, compressed } = path;
   const { c_p } = compressed;
@@ -44,9 +33,5 @@ export function stageHeat(
           where,
         )
       : trace.use(constantSensibleDuty, { m_a, c_p, T_in, T_out }, where);
-  if (after.w === w) return { ...NOTHING, Q: Q_s, Q_s };
-  const m_c = trace.use(condensateFlow, { m_da, w_in: w, w_out: after.w }, where);
-  const h_fg = trace.use(latentHeat, { T: T_out }, where);
-  const Q_l = trace.use(latentDuty, { m_c, h_fg }, where);
-  return { Q: trace.use(duty, { Q_s, Q_l }, where), Q_s, Q_l, m_c };
+  return coolingHeat({ Q_s, m_da, w_in: w, w_out: after.w, T_out }, trace, where);
 }

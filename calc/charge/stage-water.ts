@@ -1,5 +1,6 @@
 import { flowForDuty } from "../exchanger/flow-for-duty.ts";
 import { meanHeatCapacity } from "../exchanger/mean-heat-capacity.ts";
+import { USUAL_WATER_PRESSURE } from "../exchanger/usual-water.ts";
 import { compressedWaterEnthalpy } from "../fluids/water/compressed-water-enthalpy.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
@@ -13,8 +14,6 @@ export interface StageWater {
 }
 
 const NONE: StageWater = { m_w: undefined, T_w_out: undefined };
-/** Common practice, no source: a circuit at rest, open above the cooler. A few atmospheres hardly matter to its heat capacity. */
-const USUAL_PRESSURE = 200_000;
 
 /**
  * Fresh water that carries the duty Q in W away with the rise Delta_T_w in K. None where the cooler's water is not known, where
@@ -45,7 +44,7 @@ export function stageWater(
   }
   const where = `water of the ${words.cooler}`;
   const h = (T: SI, end: string) =>
-    trace.use(compressedWaterEnthalpy, { T, p: USUAL_PRESSURE }, `${where}, ${end}`);
+    trace.use(compressedWaterEnthalpy, { T, p: USUAL_WATER_PRESSURE }, `${where}, ${end}`);
   const c_m = trace.use(
     meanHeatCapacity,
     { h_in: h(cooler.T_w_in, "inlet"), h_out: h(T_w_out, "outlet"), T_in: cooler.T_w_in, T_out: T_w_out },

@@ -1,8 +1,8 @@
 import { acceptCompressor, type Compressor, type CompressorGiven } from "../compression/compress.ts";
 import { drivePower } from "../compression/drive-power.ts";
-import { equalWorkRatio } from "../compression/equal-work-ratio.ts";
+import { leastWorkRatio } from "../compression/least-work-ratio.ts";
 import { totalPower } from "../compression/total-power.ts";
-import { weighedPower } from "../compression/weighed-power.ts";
+import { weightedPower } from "../compression/weighted-power.ts";
 import { acceptCooler } from "../exchanger/cooler.ts";
 import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
 import { type AmbientGiven, ambientHumidity } from "../fluids/ambient-humidity.ts";
@@ -12,11 +12,11 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
-import { type BestSplit, bestSplit, type Costs, HIGHEST_RATIO, placeAt } from "./best-split.ts";
+import { type BestSplit, bestSplit, type Costs, MOST_OF_ONE_STAGE, placeAt } from "./best-split.ts";
 import { acceptLimits, type HardwareLimit, type LimitsGiven, noteExcess } from "./split-limits.ts";
 import { airState, stageWords } from "./stage.ts";
 import { stageHeat } from "./stage-heat.ts";
-import { type Pair, rangeOfFirst, type Split, singleStage, splitAt } from "./two-stages.ts";
+import { equalRatio, type Pair, rangeOfFirst, type Split, singleStage, splitAt } from "./two-stages.ts";
 
 type CoolerKind = "effectiveness" | "none";
 type Drive = "exhaust" | "crankshaft";
@@ -70,7 +70,7 @@ export interface TwoStageSplit {
   readonly rho_m: SI;
   readonly W_c1: SI;
   readonly W_c2: SI;
-  readonly W_t: SI;
+  readonly W_c12: SI;
   /** Taken from the crankshaft; only where it drives a compressor. */
   readonly W_b: SI | undefined;
   /** What the shafts cost the crankshaft; only where that is made least. */
@@ -87,8 +87,8 @@ export interface TwoStageSplit {
   /** Splits that keep to the limits; only where limits are given. */
   readonly r_1_from: SI | undefined;
   readonly r_1_to: SI | undefined;
-  /** Shaft power with equal ratios, where both can be. */
-  readonly W_equal: SI | undefined;
+  /** Shaft power with equal ratios. */
+  readonly W_equal: SI;
   /** The better compressor alone: shaft power, and temperature before the second cooler. */
   readonly W_single: SI;
   readonly T_single: SI;
@@ -123,23 +123,24 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
   const limits = acceptLimits(given);
   const best = searched(pair, costs, limits);
   const r_1 = given.split === "given" ? acceptRatio(given.r_1, best) : best.r_1;
-  if (given.split === "best") noteBest(best, { pair, costs, limits }, trace);
+  if (given.split === "best")
+    noteBest(best, { pair, costs, limits, what: given.least === "shaft" ? "work" : "cost" }, trace);
 
   const split = splitAt(pair, r_1, trace);
   const place = placeAt(pair, costs, r_1);
   noteExcess(limits, place, trace);
   const { first, second, m_da, W_c1, W_c2 } = split;
-  const W_t = trace.use(totalPower, { W_c1, W_c2 }, "both compressors");
+  const W_c12 = trace.use(totalPower, { W_c1, W_c2 }, "both compressors");
   const heat1 = stageHeat({ ...pair.first, words: stageWords.first }, first, { m_a: pair.m_a, m_da }, trace);
   const heat2 = stageHeat(
     { ...pair.second, words: stageWords.second },
     second,
-    { m_a: m_da * (1 + first.after.w), m_da },
+    { m_a: split.m_2, m_da },
     trace,
   );
   noteRealGas(second.before, "T_4", trace);
   noteRealGas(second.after, "rho_m", trace);
-  const comparisons = compare(pair, split, { r_1, best }, trace);
+  const comparisons = compare(pair, split, r_1, trace);
 
   return {
     r_1,
@@ -154,11 +155,11 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
     rho_m: second.after.rho,
     W_c1,
     W_c2,
-    W_t,
+    W_c12,
     W_b: crankshaftPower(given, costs, split, trace),
     W_x:
       given.least === "crankshaft"
-        ? trace.use(weighedPower, { chi_1: costs.chi_1, W_c1, chi_2: costs.chi_2, W_c2 }, "both compressors")
+        ? trace.use(weightedPower, { chi_1: costs.chi_1, W_c1, chi_2: costs.chi_2, W_c2 }, "both compressors")
         : undefined,
     Q: heat1.Q,
     Q_45: heat2.Q,
@@ -199,7 +200,7 @@ function acceptPair(given: TwoStageSplitGiven, trace: Trace): Pair {
   const p_m = accept("p_m", "The wanted pressure, absolute,", given.p_m, {
     kind: "pressure",
     above: 0,
-    atMost: HIGHEST_RATIO * p_1,
+    atMost: MOST_OF_ONE_STAGE * p_1,
   });
   const pair: Pair = {
     inlet,
@@ -208,7 +209,7 @@ function acceptPair(given: TwoStageSplitGiven, trace: Trace): Pair {
     first: { machine: machines[0], cooler: coolers[0] },
     second: { machine: machines[1], cooler: coolers[1] },
   };
-  const { from, to } = rangeOfFirst(pair, HIGHEST_RATIO);
+  const { from, to } = rangeOfFirst(pair, MOST_OF_ONE_STAGE);
   const lossAfter = coolers[1].kind === "none" ? 0 : coolers[1].Delta_p;
   refuse(
     p_m + lossAfter < p_1,
@@ -283,22 +284,24 @@ const AT_END = 1e-6;
 
 function noteBest(
   { range, allowed, r_1 }: BestSplit,
-  {
-    pair,
-    costs,
-    limits,
-  }: { readonly pair: Pair; readonly costs: Costs; readonly limits: readonly HardwareLimit[] },
+  found: {
+    readonly pair: Pair;
+    readonly costs: Costs;
+    readonly limits: readonly HardwareLimit[];
+    readonly what: "work" | "cost";
+  },
   trace: Trace,
 ): void {
+  const { pair, costs, limits, what } = found;
   const near = AT_END * (range.to - range.from);
   trace.note({
     about: "r_1",
-    says: "The split was found by search: the work was computed for ratios of the first compressor over the whole range, and then ever closer round the lowest. The working shows the split that was found.",
+    says: `The split was found by search: the ${what} was computed for ratios of the first compressor over the whole range, and then ever closer round the lowest. The working shows the split that was found.`,
   });
   if (r_1 - range.from < near || range.to - r_1 < near) {
     trace.note({
       about: "r_1",
-      says: `The least work is at the end of the range: the ${r_1 - range.from < near ? "first" : "second"} compressor would do nothing. Both are not worth their place here.`,
+      says: `The least ${what} is at the end of the range: the ${r_1 - range.from < near ? "first" : "second"} compressor does next to nothing there. By the ${what} alone a second compressor is not worth its place here.`,
     });
     return;
   }
@@ -312,7 +315,7 @@ function noteBest(
   if (binding)
     trace.note({
       about: "r_1",
-      says: `Less work would be possible beyond a limit: the ${binding.what} holds the split here, at the bound.`,
+      says: `Less ${what} would be possible beyond a limit: the ${binding.what} holds the split here, at the bound.`,
       limit: { value: binding.most, kind: binding.kind },
     });
 }
@@ -339,20 +342,14 @@ function crankshaftPower(
   );
 }
 
-function compare(
-  pair: Pair,
-  split: Split,
-  { r_1, best }: { readonly r_1: SI; readonly best: BestSplit },
-  trace: Trace,
-) {
+function compare(pair: Pair, split: Split, r_1: SI, trace: Trace) {
   const { inlet, first, second } = pair;
   const better = first.machine.eta > second.machine.eta ? first.machine : second.machine;
   const single = singleStage(pair, better, trace);
-  const r_equal = Math.sqrt(single.r);
-  const canBeEqual = r_equal >= best.range.from && r_equal <= best.range.to;
+  const W_equal = workAt(pair, equalRatio(pair));
   if (first.cooler.kind !== "effectiveness")
     return {
-      W_equal: canBeEqual ? workAt(pair, r_equal) : undefined,
+      W_equal,
       W_single: single.W_c,
       T_single: single.T_out,
       W_no_cooler: undefined,
@@ -363,14 +360,14 @@ function compare(
 
   const { T_w_in } = first.cooler;
   const without: Pair = { ...pair, first: { ...first, cooler: { kind: "none" } } };
-  const r_most = rangeOfFirst(without, HIGHEST_RATIO).to;
+  const r_most = rangeOfFirst(without, MOST_OF_ONE_STAGE).to;
   const uncooled = r_1 <= r_most ? splitAt(without, r_1, plain) : undefined;
   const W_no_cooler = uncooled && uncooled.W_c1 + uncooled.W_c2;
   const rule = trace.use(
-    equalWorkRatio,
+    leastWorkRatio,
     {
       r_t: single.r,
-      eta_s1: first.machine.eta,
+      eta_s_1: first.machine.eta,
       eta_s2: second.machine.eta,
       T_1: inlet.T,
       T_3: T_w_in,
@@ -379,7 +376,7 @@ function compare(
     "if the first cooler brought the air to its water at no loss",
   );
   return {
-    W_equal: canBeEqual ? workAt(pair, r_equal) : undefined,
+    W_equal,
     W_single: single.W_c,
     T_single: single.T_out,
     W_no_cooler,
@@ -404,7 +401,7 @@ function evenLoss(
     workAt({ ...pair, first: { ...pair.first, cooler: { ...cooler, Delta_p, zeta: undefined } } }, r_1) -
     work;
   // Beyond this loss the second compressor's ratio is higher than any that is looked at.
-  const most = p_2 - p_4 / HIGHEST_RATIO;
+  const most = p_2 - p_4 / MOST_OF_ONE_STAGE;
   if (most <= 0 || excess(0) >= 0 || excess(most) <= 0) return undefined;
   return bracketedRoot(excess, 0, most, { tolerance: 1e-6 });
 }

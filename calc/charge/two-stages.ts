@@ -33,8 +33,9 @@ export interface SplitWork {
 export interface Split extends SplitWork {
   readonly first: StagePath;
   readonly second: StagePath;
-  /** Dry air, kg/s. */
+  /** Dry air, and moist air into the second compressor, kg/s. */
   readonly m_da: SI;
+  readonly m_2: SI;
 }
 
 /** Pa after the second compressor. */
@@ -44,7 +45,7 @@ function pressureAt4({ p_m, second: { cooler } }: Pair, trace: Trace): SI {
 }
 
 /** The ratio of the first compressor behind whose cooler the pressure p_3 in Pa is left. */
-export function firstFor(p_3: SI, { inlet, first: { cooler } }: Pair): SI {
+function firstFor(p_3: SI, { inlet, first: { cooler } }: Pair): SI {
   if (cooler.kind === "none") return p_3 / inlet.p;
   const p_2 = cooler.zeta === undefined ? p_3 + cooler.Delta_p : p_3 / (1 - cooler.zeta);
   return p_2 / inlet.p;
@@ -57,6 +58,17 @@ export function firstFor(p_3: SI, { inlet, first: { cooler } }: Pair): SI {
 export function rangeOfFirst(pair: Pair, most: number): Span {
   const p_4 = pressureAt4(pair, plain);
   return { from: Math.max(1, firstFor(p_4 / most, pair)), to: firstFor(p_4, pair) };
+}
+
+/** The ratio at which both compressors do the same, the loss between them made up for. */
+export function equalRatio(pair: Pair): SI {
+  const { inlet, first } = pair;
+  const p_4 = pressureAt4(pair, plain);
+  const { cooler } = first;
+  if (cooler.kind === "none") return Math.sqrt(p_4 / inlet.p);
+  if (cooler.zeta !== undefined) return Math.sqrt(p_4 / (inlet.p * (1 - cooler.zeta)));
+  // r (r p_1 - Δp) = p_4
+  return (cooler.Delta_p + Math.sqrt(cooler.Delta_p ** 2 + 4 * inlet.p * p_4)) / (2 * inlet.p);
 }
 
 /** The pair with the first compressor at r_1, which has to be in `rangeOfFirst`. */
@@ -90,6 +102,7 @@ export function splitAt(pair: Pair, r_1: SI, trace: Trace): Split {
     first,
     second,
     m_da,
+    m_2,
   };
 }
 

@@ -12,7 +12,7 @@ export const totalPower = explicit({
     W_c1: { symbol: "W_c1", kind: "power" },
     W_c2: { symbol: "W_c2", kind: "power" },
   },
-  result: { symbol: "W_t", kind: "power" },
+  result: { symbol: "W_c12", kind: "power" },
   expression: "W_c1 + W_c2",
   sources: [{ key: "moran-shapiro", where: "chapter 9, compression in stages", standing: "from memory" }],
   compute: ({ W_c1, W_c2 }) => W_c1 + W_c2,

@@ -23,7 +23,11 @@ export const coldWallCondensate = explicit({
   result: { symbol: "m_c", kind: "massFlow" },
   expression: "m_da * (w_in - w_s) * ((T_in - T_out) / (T_in - T_w))",
   sources: [
-    { key: "ashrae-2017", where: "chapter 1, straight line of a cooling coil", standing: "from memory" },
+    {
+      key: "ashrae-2017",
+      where: "chapter 1, mixing line on the chart of moist air",
+      standing: "derived here",
+    },
   ],
   accuracy: "an estimate: the walls of a real cooler are warmer than its water",
   compute: ({ m_da, w_in, w_s, T_in, T_out, T_w }) => m_da * (w_in - w_s) * ((T_in - T_out) / (T_in - T_w)),

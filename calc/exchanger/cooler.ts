@@ -37,7 +37,8 @@ export type Cooler =
 
 /** Where the air is hotter than the water by less than this, in K, an effectiveness has no meaning. */
 const NO_SPAN = 1e-9;
-const WATER = { kind: "temperature", atLeast: 223.15, atMost: 473.15 } as const;
+/** What runs through a charge cooler, K. */
+export const COOLANT_TEMPERATURE = { kind: "temperature", atLeast: 223.15, atMost: 473.15 } as const;
 
 /** Checks the cooler's data; throws a DomainError that names one of its fields. */
 export function acceptCooler(given: CoolerGiven, fields: CoolerFields): Cooler {
@@ -60,7 +61,7 @@ export function acceptCooler(given: CoolerGiven, fields: CoolerFields): Cooler {
       "With this temperature effectiveness the air would leave colder than the water enters. It may be as high as the bound.",
       { value: 1, kind: "fraction" },
     );
-    const T_w_in = accept(fields.T_w_in, water, given.T_w_in, WATER);
+    const T_w_in = accept(fields.T_w_in, water, given.T_w_in, COOLANT_TEMPERATURE);
     return { kind: "effectiveness", P, T_w_in, Delta_p, zeta };
   }
   const T_out = accept(fields.T_out, "The temperature after the cooler", given.T_out, {
@@ -70,7 +71,7 @@ export function acceptCooler(given: CoolerGiven, fields: CoolerFields): Cooler {
   });
   const { T_w_in } = given;
   if (T_w_in === undefined) return { kind: "temperature", T_out, T_w_in, Delta_p, zeta };
-  accept(fields.T_w_in, water, T_w_in, WATER);
+  accept(fields.T_w_in, water, T_w_in, COOLANT_TEMPERATURE);
   refuse(
     T_out < T_w_in,
     fields.T_out,

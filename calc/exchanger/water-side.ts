@@ -10,6 +10,7 @@ import { DomainError, type SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 import { capacityRate } from "./capacity-rate.ts";
 import { meanHeatCapacity } from "./mean-heat-capacity.ts";
+import { USUAL_WATER_PRESSURE } from "./usual-water.ts";
 
 /**
  * What cools: fresh water at `p_w` Pa absolute, seawater of salinity `S` kg/kg, or a liquid whose heat capacity `c` in
@@ -36,8 +37,6 @@ const HOTTEST_WATER = 473.15;
 /** Where each freezes, or what is cold enough for any other liquid, K. */
 const FREEZING = { water: constants.T_C.value, seawater: 271.15, stated: 223.15 } as const;
 
-/** Common practice, no source: a circuit at rest, open above the cooler. */
-const USUAL_PRESSURE = 200_000;
 /** A few atmospheres more change the density of seawater by a hundredth of a per cent. */
 const ONE_ATMOSPHERE = constants.p_sl.value;
 
@@ -51,7 +50,7 @@ export function acceptCoolant(given: WaterGiven): Coolant {
     });
     return { kind: "stated", c };
   }
-  const p_w = accept("p_w", "The water pressure, absolute,", given.p_w ?? USUAL_PRESSURE, {
+  const p_w = accept("p_w", "The water pressure, absolute,", given.p_w ?? USUAL_WATER_PRESSURE, {
     kind: "pressure",
     atLeast: 5_000,
     atMost: 5e6,

@@ -3,6 +3,7 @@ import type { Trace } from "../relation/trace.ts";
 import { dewPoint } from "./dew-point.ts";
 import { enhancementFactor } from "./enhancement-factor.ts";
 import { saturationTemperature } from "./saturation-temperature.ts";
+import { vapourPressureFromHumidityRatio } from "./vapour-pressure-from-humidity-ratio.ts";
 
 /** Frost point of -100 °C: below it the air is called dry, and has no dew point worth a number. Pa. */
 const DRY = 1.4e-3;
@@ -31,4 +32,15 @@ export function dewPointAtPressure(
     }
   }
   throw new Error(`no dew point for ${p_v} Pa of vapour at ${p} Pa`);
+}
+
+/** The same of charge with the humidity ratio w in kg/kg. `name` is what the working calls the charge, `where` where it is so humid. */
+export function dewPointOfCharge(
+  charge: { readonly w: SI; readonly p: SI },
+  trace: Trace,
+  name: string,
+  where = name,
+): SI | undefined {
+  const p_v = trace.use(vapourPressureFromHumidityRatio, charge, where);
+  return dewPointAtPressure({ p_v, p: charge.p }, trace, `${name} at its own pressure`);
 }

@@ -84,7 +84,7 @@ export default defineCalculator({
   },
   results: {
     m_c: { label: "Water condensing, on average", symbol: "m_c", kind: "massFlow" },
-    V_c: { label: "The same, to be drained", symbol: "V_c", kind: "liquidFlow" },
+    V_c: { label: "The same, to be drained at most", symbol: "V_c", kind: "liquidFlow" },
     m_c_wall: { label: "If all walls were as cold as the water", symbol: "m_c", kind: "massFlow" },
     T_dp: { label: "Dew point of the charge in the cooler", symbol: "T_dp_3", kind: "temperature" },
     airAbove: {
@@ -92,8 +92,8 @@ export default defineCalculator({
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
     },
-    wallAbove: {
-      label: "Coldest wall, above that dew point",
+    waterAbove: {
+      label: "Water at the inlet, above that dew point",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
     },
@@ -108,7 +108,7 @@ export default defineCalculator({
       when: two,
       heading: "Second cooler",
     },
-    V_c_45: { label: "The same, to be drained", symbol: "V_c", kind: "liquidFlow", when: two },
+    V_c_45: { label: "The same, to be drained at most", symbol: "V_c", kind: "liquidFlow", when: two },
     m_c_wall_45: {
       label: "There, if all walls were as cold as the water",
       symbol: "m_c_45",
@@ -127,8 +127,8 @@ export default defineCalculator({
       kind: "temperatureDifference",
       when: two,
     },
-    wallAbove_45: {
-      label: "Coldest wall there, above that dew point",
+    waterAbove_45: {
+      label: "Water at its inlet, above that dew point",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
       when: two,
@@ -179,7 +179,7 @@ export default defineCalculator({
       m_c_wall_45: second?.m_c_wall,
       T_dp_45: second?.T_dp,
       airAbove_45: second?.airAbove,
-      wallAbove_45: second?.wallAbove,
+      waterAbove_45: second?.waterAbove,
       Q_45: second?.Q,
       w_5: second?.w,
     } as unknown as ReturnType<Calculator["model"]>;

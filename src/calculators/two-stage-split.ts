@@ -1,15 +1,15 @@
 import { type TwoStageSplitGiven, twoStageSplit } from "../../calc/charge/two-stage-split.ts";
 import { drivePower } from "../../calc/compression/drive-power.ts";
-import { equalWorkRatio } from "../../calc/compression/equal-work-ratio.ts";
+import { leastWorkRatio } from "../../calc/compression/least-work-ratio.ts";
 import { pressureRatio } from "../../calc/compression/pressure-ratio.ts";
 import { totalPower } from "../../calc/compression/total-power.ts";
-import { weighedPower } from "../../calc/compression/weighed-power.ts";
+import { weightedPower } from "../../calc/compression/weighted-power.ts";
 import { dryAirFlow } from "../../calc/engine/dry-air-flow.ts";
 import { moistAirFlow } from "../../calc/engine/moist-air-flow.ts";
 import { lossAsPart } from "../../calc/flow/loss-as-part.ts";
 import { pressureBeforeLoss } from "../../calc/flow/pressure-before-loss.ts";
 import { type Calculator, defineCalculator, type When } from "./engine/calculator.ts";
-import { ambientInputs, inletLossField } from "./parts/ambient.ts";
+import { ambientInputs, inletLossField, isMoist } from "./parts/ambient.ts";
 import { chargeInputs } from "./parts/charge.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
@@ -36,6 +36,21 @@ const temperatureLimit = {
   kind: "temperature",
   limits: [233.15, 773.15],
   when: limited as When,
+} as const;
+
+/** Both charts sweep the split. */
+const overSplits = {
+  draw: "chart",
+  vary: "r_1",
+  span: [1, 4],
+  holding: { split: "given" },
+  x: "r_1",
+  best: { at: "r_1_best", label: "least" },
+  bands: [{ from: "r_1_flat_from", to: "r_1_flat_to", label: "within 1\u00a0%" }],
+  bounds: [
+    { at: "r_1_from", label: "limit", wrong: "below" },
+    { at: "r_1_to", label: "limit", wrong: "above" },
+  ],
 } as const;
 
 export default defineCalculator({
@@ -83,10 +98,10 @@ export default defineCalculator({
       label: "Cost of a watt from the exhaust",
       symbol: "chi_g",
       kind: "fraction",
-      start: 0.3,
+      start: 0.6,
       limits: [0.01, 2],
-      typical: [0.1, 0.8],
-      help: "The part of it that back pressure takes from the crankshaft.",
+      typical: [0.1, 1],
+      help: "What one watt more of shaft power takes from gas exchange. Turbine balance shows it.",
       when: { least: ["crankshaft"] },
     },
     heatCapacity: compressorInputs.heatCapacity,
@@ -200,7 +215,7 @@ export default defineCalculator({
   results: {
     r_1: { label: "Pressure ratio of the first compressor", symbol: "r_1", kind: "ratio" },
     r_2: { label: "Pressure ratio of the second compressor", symbol: "r_2", kind: "ratio" },
-    W_t: { label: "Shaft power of both", symbol: "W_t", kind: "power" },
+    W_c12: { label: "Shaft power of both", symbol: "W_c12", kind: "power" },
     W_c1: { label: "Shaft power of the first", symbol: "W_c1", kind: "power" },
     W_c2: { label: "Shaft power of the second", symbol: "W_c2", kind: "power" },
     W_b: { label: "Power from the crankshaft", symbol: "W_b", kind: "power" },
@@ -229,14 +244,14 @@ export default defineCalculator({
       when: given,
       heading: "Room to choose",
     },
-    W_best: { label: "Shaft power of both there", symbol: "W_t", kind: "power", when: given },
-    r_1_flat_from: { label: "Lowest first ratio within 1\u00a0% of the least", symbol: "r_1", kind: "ratio" },
+    W_best: { label: "Shaft power of both there", symbol: "W_c12", kind: "power", when: given },
+    r_1_flat_from: { label: "Lowest first ratio within 1\u00a0% of the best", symbol: "r_1", kind: "ratio" },
     r_1_flat_to: { label: "Highest such ratio", symbol: "r_1", kind: "ratio" },
     r_1_from: { label: "Lowest first ratio within the limits", symbol: "r_1", kind: "ratio", when: limited },
     r_1_to: { label: "Highest ratio within them", symbol: "r_1", kind: "ratio", when: limited },
     W_equal: {
       label: "Shaft power with equal ratios",
-      symbol: "W_t",
+      symbol: "W_c12",
       kind: "power",
       heading: "Compared with others",
     },
@@ -244,7 +259,7 @@ export default defineCalculator({
     T_single: { label: "Temperature after it", symbol: "T_out", kind: "temperature" },
     W_no_cooler: {
       label: "Shaft power of both without the cooler between",
-      symbol: "W_t",
+      symbol: "W_c12",
       kind: "power",
       when: withFirst,
     },
@@ -256,7 +271,7 @@ export default defineCalculator({
     },
     Delta_p_even: {
       label: "Break-even loss of the cooler between",
-      symbol: "Delta_p_23",
+      symbol: "Delta_p_be",
       kind: "pressureDifference",
       when: withFirst,
     },
@@ -271,13 +286,13 @@ export default defineCalculator({
       label: "Water condensing between the compressors",
       symbol: "m_c",
       kind: "massFlow",
-      when: { ...withFirst, humidity: ["relative", "dew-point", "wet-bulb"] },
+      when: { ...withFirst, ...isMoist },
     },
     m_c_45: {
       label: "Water condensing after the second",
       symbol: "m_c_45",
       kind: "massFlow",
-      when: { ...withSecond, humidity: ["relative", "dew-point", "wet-bulb"] },
+      when: { ...withSecond, ...isMoist },
     },
   },
   relations: [
@@ -289,9 +304,9 @@ export default defineCalculator({
     pressureBeforeLoss,
     lossAsPart,
     totalPower,
-    weighedPower,
+    weightedPower,
     drivePower,
-    equalWorkRatio,
+    leastWorkRatio,
   ],
   model: (known, trace) => {
     return twoStageSplit(known as unknown as TwoStageSplitGiven, trace) as unknown as ReturnType<
@@ -300,24 +315,21 @@ export default defineCalculator({
   },
   pictures: [
     {
-      draw: "chart",
-      vary: "r_1",
-      span: [1, 4],
-      holding: { split: "given" },
-      x: "r_1",
-      y: "W_t",
+      ...overSplits,
+      when: { least: ["shaft"] },
+      y: "W_c12",
       curves: [
         { label: "with the cooler between" },
         { label: "without it", dash: "alternative", y: "W_no_cooler" },
         { label: "one compressor alone", dash: "ideal", y: "W_single" },
       ],
-      best: { at: "r_1_best", label: "least" },
-      bands: [{ from: "r_1_flat_from", to: "r_1_flat_to", label: "within 1\u00a0%" }],
-      bounds: [
-        { at: "r_1_from", label: "limit", wrong: "below" },
-        { at: "r_1_to", label: "limit", wrong: "above" },
-      ],
       title: "Shaft power of both against the ratio of the first. The ring is the split above.",
+    },
+    {
+      ...overSplits,
+      y: "W_x",
+      curves: [{ label: "both together" }],
+      title: "Cost of both to the crankshaft against the ratio of the first. The ring is the split above.",
     },
   ],
 });

@@ -21,7 +21,7 @@ const watchKeys = () => {
 /** A field to type digits into behind these, and a result that follows. */
 const typed = [
   { calculator: "charge-path", field: "r", start: "2.", follows: "T_2" },
-  { calculator: "two-stage-split", field: "p_m", start: "42", follows: "W_t" },
+  { calculator: "two-stage-split", field: "p_m", start: "42", follows: "W_c12" },
 ] as const;
 
 async function type(

@@ -57,47 +57,33 @@ const waterRiseField = {
 } as const;
 
 /**
- * A cooler on a path, under ids that are also the symbols of its numbers; `cooler` is the id of the choice how it is known. It
- * is in sight `when` the rest of the path has it.
+ * A cooler on a path, known in one of three ways, in sight `when` the rest of the path has it. The second one's ids have the
+ * suffix, those of its outlet and its loss say their stations themselves; ids are the symbols of the numbers too.
  */
-export const coolerAfter = <
-  C extends string,
-  P extends string,
-  W extends string,
-  T extends string,
-  D extends string,
-  R extends string,
->(ids: {
+export function coolerAfter<S extends "" | "_45", T extends string, D extends string>(place: {
   readonly heading: string;
-  readonly cooler: C;
-  readonly P: P;
-  readonly T_w_in: W;
+  readonly suffix: S;
   readonly T_out: T;
   readonly Delta_p: D;
-  readonly Delta_T_w: R;
   readonly when?: When;
-}) => {
-  const known = (...kinds: readonly string[]): { readonly when: When } => ({
-    when: { ...ids.when, [ids.cooler]: kinds },
-  });
-  const inputs = {
-    [ids.cooler]: {
+}) {
+  const { heading, suffix, T_out, Delta_p, when } = place;
+  const known = (...kinds: readonly string[]) => ({ when: { ...when, [`cooler${suffix}`]: kinds } });
+  const withWater = known("effectiveness", "temperature");
+  const of = <N extends string>(name: N) => `${name}${suffix}` as const;
+  return {
+    [of("cooler")]: {
       label: "What is known of the cooler",
-      heading: ids.heading,
+      heading,
       options: ways,
       start: "temperature",
       help: "",
-      ...(ids.when && { when: ids.when }),
-    } satisfies Choice,
-    [ids.T_out]: { ...coolerInputs.T_3, symbol: ids.T_out, ...known("temperature") },
-    [ids.P]: { ...effectivenessField, symbol: ids.P, ...known("effectiveness") },
-    [ids.T_w_in]: { ...waterInletField, symbol: ids.T_w_in, ...known("effectiveness", "temperature") },
-    [ids.Delta_p]: {
-      ...coolerInputs.Delta_p_23,
-      symbol: ids.Delta_p,
-      ...known("effectiveness", "temperature"),
+      ...(when && { when }),
     },
-    [ids.Delta_T_w]: { ...waterRiseField, symbol: ids.Delta_T_w, ...known("effectiveness", "temperature") },
-  };
-  return inputs as unknown as Readonly<Record<C, Choice> & Record<P | W | T | D | R, Field>>;
-};
+    [T_out]: { ...coolerInputs.T_3, symbol: T_out, ...known("temperature") },
+    [of("P")]: { ...effectivenessField, symbol: of("P"), ...known("effectiveness") },
+    [of("T_w_in")]: { ...waterInletField, symbol: of("T_w_in"), ...withWater },
+    [Delta_p]: { ...coolerInputs.Delta_p_23, symbol: Delta_p, ...withWater },
+    [of("Delta_T_w")]: { ...waterRiseField, symbol: of("Delta_T_w"), ...withWater },
+  } as Readonly<Record<`cooler${S}`, Choice> & Record<`${"P" | "T_w_in" | "Delta_T_w"}${S}` | T | D, Field>>;
+}

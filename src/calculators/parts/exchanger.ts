@@ -1,5 +1,6 @@
 import type { Arrangement } from "../../../calc/exchanger/arrangement.ts";
 import { arrangements } from "../../../calc/exchanger/arrangements.ts";
+import { USUAL_WATER_PRESSURE } from "../../../calc/exchanger/usual-water.ts";
 import type { ChartPicture, Choice, Field, Outcome, Picture } from "../engine/calculator.ts";
 
 const aqueous = { coolant: ["water", "seawater"] } as const;
@@ -27,7 +28,7 @@ export const coolantInputs = {
     label: "Water pressure at the outlet",
     symbol: "p_w",
     kind: "pressure",
-    start: 200_000,
+    start: USUAL_WATER_PRESSURE,
     limits: [20_000, 2_000_000],
     typical: [101_325, 700_000],
     help: "Decides when it boils.",

@@ -54,12 +54,12 @@ export default subject<Given>(({ T1, p1, p4, eta1, eta2, eff, Tc, dp }, trace) =
   const isInside = (r_1: number) => r_1 > 1 + 1e-6 && r_1 < p4 / (p1 * (1 - dp)) - 1e-6;
   return {
     p2_opt: real.r_1 * p1,
-    w_min: real.W_t,
+    w_min: real.W_c12,
     interior: String(isInside(real.r_1)),
     p2_opt_const: constant.r_1 * p1,
-    w_min_const: constant.W_t * scale,
+    w_min_const: constant.W_c12 * scale,
     interior_const: String(isInside(constant.r_1)),
-    w_geometric_mean: at("real", mean).W_t,
-    w_geometric_mean_const: at("constant", mean).W_t * scale,
+    w_geometric_mean: at("real", mean).W_c12,
+    w_geometric_mean_const: at("constant", mean).W_c12 * scale,
   };
 });

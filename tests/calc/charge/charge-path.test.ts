@@ -404,7 +404,7 @@ describe("two stages", () => {
     expect(celsius(out.T_4 ?? 0)).toBeCloseTo(154.01, 2);
     expect(celsius(out.T_m)).toBeCloseTo(48.6, 2);
     expect(out.rho_m).toBeCloseTo(4.5476, 4);
-    expect((out.W_t ?? 0) / out.m_a / (135.426e3 / 0.62)).toBeCloseTo(1, 5);
+    expect((out.W_c12 ?? 0) / out.m_a / (135.426e3 / 0.62)).toBeCloseTo(1, 5);
   });
 
   it("loses each loss before the next ratio multiplies", () => {
@@ -419,7 +419,7 @@ describe("two stages", () => {
     const two = chargePath({ ...loader, r_2: 1, cooler_45: "none" });
     const one = chargePath({ ...loader, stages: "one" });
     for (const key of ["rho_m", "T_m", "p_m", "m_a", "W_c", "Q"] as const) expect(two[key]).toBe(one[key]);
-    expect(two.W_c_2).toBe(0);
+    expect(two.W_c2).toBe(0);
   });
 
   it("finds ratios for a wish, in either division", () => {

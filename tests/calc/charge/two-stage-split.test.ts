@@ -33,7 +33,7 @@ const loader: TwoStageSplitGiven = {
 };
 
 const workAt = (given: TwoStageSplitGiven, r_1: number) =>
-  twoStageSplit({ ...given, split: "given", r_1 }).W_t;
+  twoStageSplit({ ...given, split: "given", r_1 }).W_c12;
 
 /** First ratios from end to end. */
 function scan(given: TwoStageSplitGiven, points: number): readonly number[] {
@@ -76,8 +76,8 @@ describe("the split of least work", () => {
       const lowest = Math.min(...works);
       const at = (i: number) => ratios.at(i) ?? Number.NaN;
       const step = (at(-1) - at(0)) / 9999;
-      expect(best.W_t).toBeLessThanOrEqual(lowest);
-      expect(best.W_t / lowest).toBeGreaterThan(1 - 1e-7);
+      expect(best.W_c12).toBeLessThanOrEqual(lowest);
+      expect(best.W_c12 / lowest).toBeGreaterThan(1 - 1e-7);
       expect(Math.abs(best.r_1 - at(works.indexOf(lowest)))).toBeLessThan(2 * step);
     }
   });
@@ -88,7 +88,7 @@ describe("the split of least work", () => {
         const best = twoStageSplit(given);
         const ratios = scan(given, 501);
         for (const place of places)
-          expect(workAt(given, ratios[place] ?? Number.NaN)).toBeGreaterThanOrEqual(best.W_t * (1 - 1e-9));
+          expect(workAt(given, ratios[place] ?? Number.NaN)).toBeGreaterThanOrEqual(best.W_c12 * (1 - 1e-9));
       }),
       runs,
     );
@@ -134,9 +134,9 @@ describe("the split of least work", () => {
 
   it("can need more work than one compressor, and less where both are good", () => {
     const poor = twoStageSplit(loader);
-    expect(poor.W_t).toBeGreaterThan(poor.W_single * 1.04);
+    expect(poor.W_c12).toBeGreaterThan(poor.W_single * 1.04);
     const good = twoStageSplit({ ...loader, eta_s: 0.76 });
-    expect(good.W_t).toBeLessThan(good.W_single * 0.96);
+    expect(good.W_c12).toBeLessThan(good.W_single * 0.96);
   });
 
   it("is flat: within the band the work grows by a hundredth, and by more outside", () => {

@@ -3,10 +3,10 @@ import { explicit } from "../relation/relation.ts";
 /**
  * What two compressors cost the crankshaft, W: the shaft power of each times what a watt of it costs there.
  *
- * @example weighedPower.compute({ W_c1: 28734, W_c2: 102836, chi_1: 1.0526, chi_2: 0.2 }) // 50813 W
+ * @example weightedPower.compute({ W_c1: 28734, W_c2: 102836, chi_1: 1.0526, chi_2: 0.2 }) // 50813 W
  */
-export const weighedPower = explicit({
-  id: "compression/weighed-power",
+export const weightedPower = explicit({
+  id: "compression/weighted-power",
   title: "What both compressors cost the crankshaft",
   inputs: {
     chi_1: { symbol: "chi_1", kind: "ratio" },

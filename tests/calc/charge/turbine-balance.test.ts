@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { constantHeatCapacity } from "../../../calc/compression/constant-heat-capacity.ts";
 import { expansionRatio } from "../../../calc/compression/expansion-ratio.ts";
-import { type TurbineBalanceGiven, turbineBalance } from "../../../calc/compression/turbine-balance.ts";
+import { type TurbineBalanceGiven, turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { turbineIdealFall } from "../../../calc/compression/turbine-ideal-fall.ts";
 import { turbineNeededTemperature } from "../../../calc/compression/turbine-needed-temperature.ts";
 import { turbineOutletTemperature } from "../../../calc/compression/turbine-outlet-temperature.ts";
