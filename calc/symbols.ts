@@ -536,7 +536,7 @@ export const symbols = {
   ),
   G: entry("G", "G", "mass flow over the area that it passes through", "massFlux"),
   Re: entry(String.raw`\mathrm{Re}`, "Re", "Reynolds number", "ratio"),
-  K: entry("K", "K", "loss coefficient, on the head of the speed", "ratio"),
+  K: entry("K", "K", "loss coefficient, on the dynamic pressure", "ratio"),
   f_F: entry(
     String.raw`f_\mathrm{F}`,
     "f_F",
@@ -662,6 +662,21 @@ export const symbols = {
   ),
   rho_I: entry(String.raw`\bar{\rho}_\mathrm{I}`, "ρ̄_I", "mean density of the first reading", "density"),
   rho_II: entry(String.raw`\bar{\rho}_\mathrm{II}`, "ρ̄_II", "mean density of the second reading", "density"),
+  mu_ref: entry(String.raw`\mu_\mathrm{ref}`, "μ_ref", "reference viscosity", "viscosity"),
+  mu_I: entry(String.raw`\mu_\mathrm{I}`, "μ_I", "viscosity of the first reading", "viscosity"),
+  mu_II: entry(String.raw`\mu_\mathrm{II}`, "μ_II", "viscosity of the second reading", "viscosity"),
+  X_Re: entry(
+    String.raw`X_\mathrm{Re}`,
+    "X_Re",
+    "Reynolds number of the second reading over that of the first",
+    "ratio",
+  ),
+  X_K: entry(
+    String.raw`X_\mathrm{K}`,
+    "X_K",
+    "loss coefficient of the second reading over that of the first",
+    "ratio",
+  ),
   Delta_p_square: entry(
     String.raw`\Delta p^{*}`,
     "Δp*",
@@ -817,10 +832,10 @@ export const symbols = {
   ),
   p_stat: entry(String.raw`p_\mathrm{stat}`, "p_stat", "static pressure, absolute", "pressure"),
   p_tot: entry(String.raw`p_\mathrm{tot}`, "p_tot", "total pressure, absolute", "pressure"),
-  p_dyn: entry(
-    String.raw`p_\mathrm{dyn}`,
-    "p_dyn",
-    "total pressure less static pressure",
+  p_imp: entry(
+    String.raw`p_\mathrm{imp}`,
+    "p_imp",
+    "impact pressure, total less static",
     "pressureDifference",
   ),
   p_stat_in: entry(
@@ -940,8 +955,7 @@ export const symbols = {
     "friction number to choking that is left at the end of the bore",
     "ratio",
   ),
-  L_star: entry("L^*", "L*", "length of pipe at which a stream chokes", "length"),
-  m_star: entry(String.raw`\dot{m}^*`, "ṁ*", "largest flow, at which a pipe chokes", "massFlow"),
+  m_star: entry(String.raw`\dot{m}^*`, "ṁ*", "largest flow that a bore or a pipe passes", "massFlow"),
   F_b: entry(String.raw`F_\mathrm{b}`, "F_b", "thrust on a bend", "force"),
   F_e: entry(String.raw`F_\mathrm{e}`, "F_e", "thrust on a closed end", "force"),
 
@@ -1019,6 +1033,13 @@ export const symbols = {
     "pressure ratio that gives the same density without the cooler",
     "ratio",
   ),
+  Delta_h_ex: entry(
+    String.raw`\Delta h_\mathrm{ex}`,
+    "Δh_ex",
+    "extra work per kilogram that makes up for what a cooler loses",
+    "specificEnergy",
+  ),
+  Delta_W_c: entry(String.raw`\Delta\dot{W}_\mathrm{c}`, "ΔẆ_c", "shaft power that a cooler saves", "power"),
   D_rho_all: entry(
     String.raw`D_{\rho,\mathrm{all}}`,
     "D_ρ,all",

@@ -1,3 +1,4 @@
+import { MOST_OF_ONE } from "../compression/accept-ratio.ts";
 import { lowestIn, type Span, spansWithin } from "../numerics/lowest-in.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { plain } from "../relation/trace.ts";
@@ -13,7 +14,7 @@ export interface Costs {
 }
 
 export interface BestSplit {
-  /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `MOST_OF_ONE_STAGE`. */
+  /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `MOST_OF_ONE`. */
   readonly range: Span;
   /** The part of the range that keeps to the limits and holds the best. */
   readonly allowed: Span;
@@ -22,8 +23,6 @@ export interface BestSplit {
   readonly flat: Span;
 }
 
-/** No compressor of this trade does more in one stage; beyond it the second inlet would be nearly empty. */
-export const MOST_OF_ONE_STAGE = 25;
 /** A hundredth more work is hardly to be measured. Chosen here. */
 export const FLAT = 0.01;
 /** Narrow valleys at the ends of the range are as wide as a few hundredths of it. */
@@ -35,7 +34,7 @@ const TOLERANCE = 1e-9;
  * to about 1e-8 of the ratio. Throws a DomainError where no split keeps to the limits.
  */
 export function bestSplit(pair: Pair, costs: Costs, limits: readonly HardwareLimit[]): BestSplit {
-  const range = rangeOfFirst(pair, MOST_OF_ONE_STAGE);
+  const range = rangeOfFirst(pair, MOST_OF_ONE);
   const known = new Map<number, SplitPlace & { readonly cost: number }>();
   const at = (r_1: number) => {
     const before = known.get(r_1);

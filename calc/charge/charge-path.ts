@@ -17,6 +17,7 @@ import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { type AirPath, checkPath, follow, type PathStage, type Site } from "./air-path.ts";
+import { firstCoolerFields, secondCoolerFields } from "./cooler-fields.ts";
 import { acceptWish, ratiosFor, type WishGiven } from "./path-wish.ts";
 import { type AirState, type StagePath, stageWords } from "./stage.ts";
 import { stageHeat } from "./stage-heat.ts";
@@ -206,12 +207,9 @@ function stagesOf(given: ChargePathGiven): readonly PathStage[] {
   const isSingle = given.stages !== "two";
   const first: PathStage = {
     machine: acceptCompressor(given),
-    cooler: acceptCooler(
-      { ...given, T_out: given.T_3, Delta_p: given.Delta_p_23 },
-      { P: "P", T_w_in: "T_w_in", T_out: "T_3", Delta_p: "Delta_p_23" },
-    ),
+    cooler: acceptCooler({ ...given, T_out: given.T_3, Delta_p: given.Delta_p_23 }, firstCoolerFields),
     words: isSingle ? stageWords.only : stageWords.first,
-    fields: { T_out: "T_3", Delta_p: "Delta_p_23" },
+    fields: firstCoolerFields,
   };
   if (isSingle) return [first];
   return [
@@ -229,10 +227,10 @@ function stagesOf(given: ChargePathGiven): readonly PathStage[] {
           T_out: given.T_5,
           Delta_p: given.Delta_p_45,
         },
-        { P: "P_45", T_w_in: "T_w_in_45", T_out: "T_5", Delta_p: "Delta_p_45" },
+        secondCoolerFields,
       ),
       words: stageWords.second,
-      fields: { T_out: "T_5", Delta_p: "Delta_p_45" },
+      fields: secondCoolerFields,
     },
   ];
 }

@@ -1,36 +1,56 @@
+import { acceptRatio } from "../compression/accept-ratio.ts";
 import { acceptCompressor } from "../compression/compress.ts";
-import { acceptCooler, type Cooler } from "../exchanger/cooler.ts";
+import { acceptCooler, type Cooler, type CoolerFields, type CoolerGiven } from "../exchanger/cooler.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
-import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
-import { checkPath } from "./air-path.ts";
+import { acceptInlet, type InletGiven } from "./accept-inlet.ts";
+import { checkStage } from "./air-path.ts";
+import { firstCoolerFields, secondCoolerFields } from "./cooler-fields.ts";
 import type { Device } from "./counterfactual-path.ts";
-import { type AirState, airState, type Stage, type StagePath, stageWords, throughStage } from "./stage.ts";
+import {
+  type AirState,
+  airState,
+  type Stage,
+  type StagePath,
+  type StageWords,
+  stageWords,
+  throughStage,
+} from "./stage.ts";
 
-type OfStage<N extends "1" | "2"> = Readonly<
-  Partial<Record<`r_${N}` | `eta_s_${N}` | `P_${N}` | `T_w_in_${N}`, SI>> &
-    Partial<Record<`cooler_${N}`, "fitted" | "none">>
->;
+type KnownCooler = Exclude<CoolerGiven["cooler"], "temperature">;
 
 /**
- * Air at the inlet in Pa absolute, K and kg/kg (dry unless given); one stage or two, each with the ratio and isentropic efficiency
- * of its compressor, and with a cooler or none: effectiveness, water inlet in K, and loss in Pa with everything fitted.
+ * Air at the inlet; one stage or two, each with the ratio and isentropic efficiency of its compressor, and with a cooler or none:
+ * effectiveness, water inlet in K, and loss in Pa with everything fitted.
  */
-export interface ChainGiven extends OfStage<"1">, OfStage<"2"> {
-  readonly p_1?: SI | undefined;
-  readonly T_1?: SI | undefined;
-  readonly w?: SI | undefined;
+export interface ChainGiven extends InletGiven {
   readonly stages: "one" | "two";
+  readonly r_1?: SI | undefined;
+  readonly eta_s?: SI | undefined;
+  readonly cooler?: KnownCooler | undefined;
+  readonly P?: SI | undefined;
+  readonly T_w_in?: SI | undefined;
   readonly Delta_p_23?: SI | undefined;
+  readonly r_2?: SI | undefined;
+  readonly eta_s_2?: SI | undefined;
+  readonly cooler_45?: KnownCooler | undefined;
+  readonly P_45?: SI | undefined;
+  readonly T_w_in_45?: SI | undefined;
   readonly Delta_p_45?: SI | undefined;
 }
 
 export interface ChainStage extends Stage {
   readonly r: SI;
   readonly cooler: Exclude<Cooler, { kind: "temperature" }>;
-  readonly fields: { readonly T_out: string; readonly Delta_p: string };
+  readonly fields: CoolerFields;
 }
+
+/** The inputs that hold the data of each stage. */
+const fieldsOf = {
+  first: { r: "r_1", eta_s: "eta_s", cooler: "cooler", ofCooler: firstCoolerFields },
+  second: { r: "r_2", eta_s: "eta_s_2", cooler: "cooler_45", ofCooler: secondCoolerFields },
+} as const;
 
 export interface Chain {
   readonly inlet: AirState;
@@ -39,62 +59,41 @@ export interface Chain {
 
 /** Checks all data; throws a DomainError that names its field. */
 export function acceptChain(given: ChainGiven, trace: Trace): Chain {
-  const p = accept("p_1", "The pressure at the inlet, absolute,", given.p_1, {
-    kind: "pressure",
-    above: 0,
-    atMost: 5e6,
-  });
-  const T = accept("T_1", "The temperature at the inlet", given.T_1, {
-    kind: "temperature",
-    atLeast: 173.15,
-    atMost: 500,
-  });
-  const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
-  const isTwo = given.stages === "two";
-  const stages = isTwo ? [acceptStage(given, "1", "first"), acceptStage(given, "2", "second")] : [];
+  const { p, T, w } = acceptInlet(given);
+  const stages =
+    given.stages === "two"
+      ? [acceptStage(given, "first", stageWords.first), acceptStage(given, "second", stageWords.second)]
+      : [acceptStage(given, "first", stageWords.only)];
   const R_m = trace.use(gasConstant, { w }, "inlet");
-  return {
-    inlet: airState({ p, T, w, R_m }, trace, "inlet"),
-    stages: isTwo ? stages : [acceptStage(given, "1", "only")],
-  };
+  return { inlet: airState({ p, T, w, R_m }, trace, "inlet"), stages };
 }
 
-function acceptStage(given: ChainGiven, n: "1" | "2", words: keyof typeof stageWords): ChainStage {
-  const { compressor } = stageWords[words];
-  const r = accept(`r_${n}`, `The pressure ratio of the ${compressor}`, given[`r_${n}`], {
-    kind: "ratio",
-    atLeast: 1,
-    atMost: 10,
-  });
+function acceptStage(given: ChainGiven, which: keyof typeof fieldsOf, words: StageWords): ChainStage {
+  const { r: ratio, eta_s, cooler: kind, ofCooler: fields } = fieldsOf[which];
+  const r = acceptRatio(given[ratio], ratio, `The pressure ratio of the ${words.compressor}`);
   const machine = acceptCompressor(
-    { efficiency: "isentropic", eta_s: given[`eta_s_${n}`], heatCapacity: "real" },
-    { eta_s: `eta_s_${n}`, eta_p: `eta_s_${n}` },
+    { efficiency: "isentropic", eta_s: given[eta_s], heatCapacity: "real" },
+    { eta_s, eta_p: eta_s },
   );
-  const Delta_p = n === "1" ? "Delta_p_23" : "Delta_p_45";
-  const fields = { P: `P_${n}`, T_w_in: `T_w_in_${n}`, T_out: `P_${n}`, Delta_p };
   const cooler = acceptCooler(
     {
-      cooler: given[`cooler_${n}`] === "fitted" ? "effectiveness" : "none",
-      P: given[`P_${n}`],
-      T_w_in: given[`T_w_in_${n}`],
-      Delta_p: given[Delta_p],
+      cooler: given[kind] ?? "none",
+      P: given[fields.P],
+      T_w_in: given[fields.T_w_in],
+      Delta_p: given[fields.Delta_p],
     },
     fields,
   ) as ChainStage["cooler"];
-  return { r, machine, cooler, words: stageWords[words], fields };
+  return { r, machine, cooler, words, fields };
 }
 
 /** The whole chain, step by step. Throws a DomainError for a loss that leaves no pressure. */
 export function throughChain({ inlet, stages }: Chain, trace: Trace): readonly StagePath[] {
   const paths: StagePath[] = [];
-  const { p: p_0, T: T_0, w } = inlet;
   for (const stage of stages) {
     const path = throughStage(stage, paths.at(-1)?.after ?? inlet, stage.r, trace);
     paths.push(path);
-    checkPath(
-      { p_0, T_0, w, Delta_p_01: 0, stages },
-      { ambient: inlet, inlet, stages: paths, end: path.after },
-    );
+    checkStage(stage.cooler, stage.fields, path);
   }
   return paths;
 }

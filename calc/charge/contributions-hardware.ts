@@ -2,11 +2,12 @@ import type { SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 import type { NamedDevice } from "./contributions-chain.ts";
 import { placesOf } from "./counterfactual-credit.ts";
-import { aroundCooler, type DeviceSet, isIn, type Walk, walkWhole, walkWith } from "./counterfactual-path.ts";
+import { aroundCooler, type Walk, walkWhole, walkWith } from "./counterfactual-path.ts";
 import { creditOfFour } from "./credit-of-four.ts";
 import { creditOfThree } from "./credit-of-three.ts";
 import { creditOfTwo } from "./credit-of-two.ts";
 import { densityGained } from "./density-gained.ts";
+import { type DeviceSet, everything, outfitName, setsOf, thoseIn } from "./device-set.ts";
 import { lossOfFitted } from "./loss-of-fitted.ts";
 import { meanDensity } from "./mean-density.ts";
 import type { AirState } from "./stage.ts";
@@ -20,8 +21,8 @@ export interface Outfit {
 }
 
 export interface Hardware {
-  /** By the set of what is fitted: bit i for device i. Without those where no flow agrees. */
-  readonly outfits: ReadonlyMap<DeviceSet, Outfit>;
+  /** By the name of what is fitted. Without those where no flow agrees. */
+  readonly outfits: ReadonlyMap<string, Outfit>;
   /** By the id of the device; empty where an outfit is missing. */
   readonly credits: ReadonlyMap<string, SI>;
 }
@@ -29,11 +30,9 @@ export interface Hardware {
 const PLACES = ["first", "second", "third", "fourth"] as const;
 
 /** What is fitted, in words. */
-const named = (devices: readonly NamedDevice[], set: DeviceSet): string =>
-  devices
-    .filter((_, i) => isIn(set, i))
-    .map(({ name }) => name)
-    .join(" and ");
+const inWords = (devices: readonly NamedDevice[]): string => devices.map(({ name }) => name).join(" and ");
+/** What is fitted, as a name. */
+const nameOf = (devices: readonly NamedDevice[]): string => outfitName(devices.map(({ id }) => id));
 
 /** What all outfits share: the inlet, the density ratio with everything fitted, and the exponent of the losses over the flow. */
 interface Common {
@@ -47,18 +46,19 @@ export function hardwareOf(devices: readonly NamedDevice[], common: Common, trac
   const { inlet, D_rho_all, n_p } = common;
   const chain = devices.map(({ device }) => device);
   const whole = walkWhole(chain, inlet);
-  const all = 2 ** devices.length - 1;
+  const all = everything(devices.length);
   const mean = (walked: Walk, i: number, where: string) =>
     trace.use(meanDensity, aroundCooler(walked, i), where);
   const references = new Map(
     [...whole.losses.keys()].map((i) => [i, mean(whole, i, `${devices[i]?.name}, everything fitted`)]),
   );
 
-  const outfits = new Map<DeviceSet, Outfit>();
-  for (let set = 0; set <= all; set++) {
+  const outfits = new Map<string, Outfit>();
+  for (const set of setsOf(devices.length)) {
     const walked = walkWith(chain, set, { inlet, whole, n_p });
     if (!walked) continue;
-    const where = `only ${named(devices, set)}`;
+    const fitted = thoseIn(devices, set);
+    const where = `only ${inWords(fitted)}`;
     const isPart = set > 0 && set < all;
     const D_rho = isPart ? timesDenser(walked.end, inlet, trace, where) : set === 0 ? 1 : D_rho_all;
     // The loss that was found, by the law that it obeys.
@@ -74,17 +74,17 @@ export function hardwareOf(devices: readonly NamedDevice[], common: Common, trac
         isPart ? lossOf(i, whole.losses.get(i) ?? 0) : Delta_p,
       ]),
     );
-    outfits.set(set, { losses, end: walked.end, D_rho });
+    outfits.set(nameOf(fitted), { losses, end: walked.end, D_rho });
   }
   return { outfits, credits: outfits.size > all ? creditsOf(devices, outfits, trace) : new Map() };
 }
 
 function creditsOf(
   devices: readonly NamedDevice[],
-  outfits: ReadonlyMap<DeviceSet, Outfit>,
+  outfits: ReadonlyMap<string, Outfit>,
   trace: Trace,
 ): ReadonlyMap<string, SI> {
-  const value = (set: DeviceSet) => outfits.get(set)?.D_rho ?? Number.NaN;
+  const value = (set: DeviceSet) => outfits.get(nameOf(thoseIn(devices, set)))?.D_rho ?? Number.NaN;
   return new Map(
     devices.map(({ id, name }, i) => {
       const added = placesOf(devices.length, i, value).map((place, k) =>

@@ -1,3 +1,4 @@
+import { noteFog } from "../fluids/fog-note.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
@@ -6,7 +7,6 @@ import { acceptChain, type Chain, type ChainGiven, devicesOf, throughChain } fro
 import { type Change, factorsOf } from "./contributions-factors.ts";
 import { type Hardware, hardwareOf } from "./contributions-hardware.ts";
 import { densityGained } from "./density-gained.ts";
-import { noteFog } from "./inlet-fog.ts";
 import type { AirState, StagePath } from "./stage.ts";
 import { timesDenser } from "./times-denser.ts";
 
@@ -28,7 +28,7 @@ export interface Contributions {
   readonly changes: readonly Readonly<Record<Change, SI>>[] | undefined;
   /** Only with the split by hardware. */
   readonly hardware: Hardware | undefined;
-  /** Ids of the devices by the place of their bit. */
+  /** Ids of all devices, in the order of the air. */
   readonly devices: readonly string[];
 }
 
@@ -40,8 +40,8 @@ export interface Contributions {
  * the flow. Throws a DomainError for what cannot be. Both splits add up to the gain.
  *
  * @example
- * contributions({ stages: "one", split: "hardware", p_1: 98e3, T_1: 298.15, r_1: 2.24936, eta_s_1: 0.72, cooler_1: "fitted",
- *   P_1: 0.78, T_w_in_1: 298.15, Delta_p_23: 9e3, n_p: 2 }).Delta_D // 0.99907
+ * contributions({ stages: "one", split: "hardware", p_1: 98e3, T_1: 298.15, r_1: 2.24936, eta_s: 0.72,
+ *   cooler: "effectiveness", P: 0.78, T_w_in: 298.15, Delta_p_23: 9e3, n_p: 2 }).Delta_D // 0.99907
  */
 export const contributions: Model<ContributionsGiven, Contributions> = (given, trace = plain) => {
   const chain = acceptChain(given, trace);
@@ -54,7 +54,7 @@ export const contributions: Model<ContributionsGiven, Contributions> = (given, t
     { D_rho_with: D_rho, D_rho_without: 1 },
     "everything fitted, over nothing fitted",
   );
-  noteFog(inlet, trace);
+  noteFog(inlet, "w", trace);
   noteRealGas({ p: end.p, T: end.T }, "rho_m", trace);
   const isByHardware = given.split === "hardware";
   return {

@@ -1,3 +1,4 @@
+import { MOST_OF_ONE } from "../compression/accept-ratio.ts";
 import type { Cooler } from "../exchanger/cooler.ts";
 import { coolerOutletTemperature } from "../exchanger/cooler-outlet-temperature.ts";
 import { keptHumidity } from "../fluids/condensation.ts";
@@ -6,7 +7,13 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
 import { breakEvenLoss } from "./break-even-loss.ts";
-import { type Cooled, compressed, type Engine, HIGHEST_RATIO, type Shared } from "./cooler-gain-engines.ts";
+import {
+  type Cooled,
+  compressed,
+  type Engine,
+  MOST_WITHOUT_COOLER,
+  type Shared,
+} from "./cooler-gain-engines.ts";
 import { lossForDensity } from "./loss-for-density.ts";
 import { type AirState, throughCooler } from "./stage.ts";
 
@@ -74,13 +81,21 @@ export function breakEvenAtPressure(
     const { air } = compressed(shared, (p_out + Delta_p) / inlet.p, plain, where);
     return throughCooler(withLoss(stage.cooler, Delta_p), air, plain, where).after.rho - other.charge.rho;
   };
-  const most = HIGHEST_RATIO * inlet.p - p_out;
+  const most = MOST_WITHOUT_COOLER * inlet.p - p_out;
   if (gained(0) < 0 || gained(most) > 0) return undefined;
   trace.note({
     about: "Delta_p_pressure",
     says: "Found by search: compressor and cooler were computed for trial losses until the charge was no denser than without the cooler. The working leaves the trials out.",
   });
-  return bracketedRoot(gained, 0, most, { tolerance: TOLERANCE * p_out });
+  const Delta_p = bracketedRoot(gained, 0, most, { tolerance: TOLERANCE * p_out });
+  const r = (p_out + Delta_p) / inlet.p;
+  if (r > MOST_OF_ONE)
+    trace.note({
+      about: "Delta_p_pressure",
+      says: "To make up for it the compressor would have to work at a ratio as high as the bound. No single compressor gives such a ratio: at this pressure the loss costs work long before it costs air.",
+      limit: { value: r, kind: "ratio" },
+    });
+  return Delta_p;
 }
 
 /**

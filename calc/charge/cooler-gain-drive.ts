@@ -1,16 +1,16 @@
+import { acceptDriveEfficiency } from "../compression/drive-efficiency.ts";
 import { drivePower } from "../compression/drive-power.ts";
+import { exchangePressure } from "../engine/exchange-pressure.ts";
+import type { SI } from "../quantity/domain-error.ts";
+import type { Trace } from "../relation/trace.ts";
+import { type Compared, type Engine, IN_WORKING } from "./cooler-gain-engines.ts";
 import {
   acceptTurbine,
   driveTurbine,
   type Turbine,
   type TurbineGiven,
   type TurbineLoad,
-} from "../compression/turbine-drive.ts";
-import { exchangePressure } from "../engine/exchange-pressure.ts";
-import { accept } from "../quantity/accept.ts";
-import type { SI } from "../quantity/domain-error.ts";
-import type { Trace } from "../relation/trace.ts";
-import type { Engine } from "./cooler-gain-engines.ts";
+} from "./turbine-drive.ts";
 
 /** What turns the compressor: the crankshaft through a drive of efficiency eta_b, or a turbine in the exhaust. */
 export interface DriveGiven extends TurbineGiven {
@@ -32,8 +32,7 @@ export interface DriveCost {
 /** Checks the data of the drive that is chosen; throws a DomainError that names its field. */
 export function acceptDrive(given: DriveGiven): Drive {
   if (given.drive === "exhaust") return { kind: "exhaust", turbine: acceptTurbine(given) };
-  const bounds = { kind: "fraction", atLeast: 0.1, atMost: 1 } as const;
-  return { kind: "crankshaft", eta_b: accept("eta_b", "The efficiency of the drive", given.eta_b, bounds) };
+  return { kind: "crankshaft", eta_b: acceptDriveEfficiency(given) };
 }
 
 const NOTHING: DriveCost = { W_b: undefined, p_T: undefined, p_gx: undefined };
@@ -46,11 +45,12 @@ export const loadOf = ({ W_c, m_charge, charge }: Engine): TurbineLoad => ({
 });
 
 /** What it costs to drive the compressor of one engine. All is left out where the turbine cannot. */
-export function costOf(drive: Drive, engine: Engine, trace: Trace, where: string): DriveCost {
+export function costOf(drive: Drive, engine: Engine, trace: Trace, which: Compared): DriveCost {
   const load = loadOf(engine);
+  const where = IN_WORKING[which];
   if (drive.kind === "crankshaft")
     return { ...NOTHING, W_b: trace.use(drivePower, { W_c: load.W_c, eta_b: drive.eta_b }, where) };
-  const state = driveTurbine(drive.turbine, load, trace, where);
+  const state = driveTurbine(drive.turbine, load, trace, { where, about: `p_T_${which}` });
   if (!state) return NOTHING;
   const p_gx = trace.use(exchangePressure, { p_m: engine.charge.p, p_T: state.p_T }, where);
   return { ...NOTHING, p_T: state.p_T, p_gx };

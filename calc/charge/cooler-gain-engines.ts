@@ -1,14 +1,12 @@
-import { compress } from "../compression/compress.ts";
-import { outletPressure } from "../compression/outlet-pressure.ts";
 import { pressureRatio } from "../compression/pressure-ratio.ts";
 import { shaftPower } from "../compression/shaft-power.ts";
 import { dryAirFlow } from "../engine/dry-air-flow.ts";
+import { flowAtDensity } from "../engine/flow-at-density.ts";
 import { moistAirFlow } from "../engine/moist-air-flow.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
-import { flowAtDensity } from "./flow-at-density.ts";
-import { type AirState, airState, type Stage, type StagePath, throughStage } from "./stage.ts";
+import { type AirState, type Stage, type StagePath, throughCompressor, throughStage } from "./stage.ts";
 
 /** What all engines of the comparison share: the compressor, its inlet, and the cooler that one of them has. */
 export interface Shared {
@@ -30,8 +28,8 @@ export interface Cooled extends Engine {
   readonly path: StagePath;
 }
 
-/** The search for a compressor that makes up for a cooler, or for its loss, ends here. */
-export const HIGHEST_RATIO = 50;
+/** The search for a compressor that makes up for a missing cooler, or for a loss, ends at this ratio: no machine has it. */
+export const MOST_WITHOUT_COOLER = 50;
 const TOLERANCE = 1e-12;
 
 /** The engine with the cooler, and those without it that share its compressor outlet, manifold pressure, or density. */
@@ -45,17 +43,16 @@ export const IN_WORKING: Readonly<Record<Compared, string>> = {
   density: "without the cooler, same density",
 };
 
-/** The air after the compressor at the ratio r, and the work in J/kg. */
+/** The air after the compressor of the engine `where`, at the ratio r, and the work in J/kg. */
 export function compressed(
   { inlet, stage }: Shared,
   r: SI,
   trace: Trace,
   where: string,
 ): { readonly air: AirState; readonly Delta_h: SI } {
-  const { T, w, R_m } = inlet;
-  const p = trace.use(outletPressure, { r, p_in: inlet.p }, where);
-  const { T_out, Delta_h } = compress(stage.machine, { T_in: T, w, R_m, r }, trace, where);
-  return { air: airState({ p, T: T_out, w, R_m }, trace, where), Delta_h };
+  const name = `${where}, ${stage.words.compressor}`;
+  const { before, compressed } = throughCompressor(stage.machine, inlet, r, trace, name);
+  return { air: before, Delta_h: compressed.Delta_h };
 }
 
 /** The engine with its cooler, whose compressor takes m_a kg/s of moist air. A loss that leaves no pressure has no density. */
@@ -97,8 +94,8 @@ export function samePressure(shared: Shared, cooled: Cooled, trace: Trace): Engi
 /** Without the cooler, at the same density of the charge; none where no ratio from 1 to the highest gives it. */
 export function sameDensity(shared: Shared, cooled: Cooled, trace: Trace): Engine | undefined {
   const missing = (r: SI) => compressed(shared, r, plain, "").air.rho - cooled.charge.rho;
-  if (missing(1) > 0 || missing(HIGHEST_RATIO) < 0) return undefined;
-  const r = bracketedRoot(missing, 1, HIGHEST_RATIO, { tolerance: TOLERANCE });
+  if (missing(1) > 0 || missing(MOST_WITHOUT_COOLER) < 0) return undefined;
+  const r = bracketedRoot(missing, 1, MOST_WITHOUT_COOLER, { tolerance: TOLERANCE });
   const where = IN_WORKING.density;
   return uncooled(cooled, { r, ...compressed(shared, r, trace, where) }, trace, where);
 }

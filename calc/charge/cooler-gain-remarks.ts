@@ -5,7 +5,7 @@ import {
   type Compared,
   type Cooled,
   type Engine,
-  HIGHEST_RATIO,
+  MOST_WITHOUT_COOLER,
   type Shared,
 } from "./cooler-gain-engines.ts";
 
@@ -52,7 +52,7 @@ export function remarkOnGain({ shared, engines, found }: Compare, trace: Trace):
       "Delta_p_pressure",
       (found.D_pressure ?? 0) < 1
         ? "At the same manifold pressure the cooler thins the charge even without a loss, so there it has no break-even loss."
-        : `At the same manifold pressure the cooler gains at any loss that a compressor of ratio ${HIGHEST_RATIO} can make up for, so no break-even loss is given there.`,
+        : `At the same manifold pressure the cooler gains at any loss that a compressor of ratio ${MOST_WITHOUT_COOLER} can make up for, so no break-even loss is given there.`,
     );
 
   if (!density)
@@ -60,7 +60,7 @@ export function remarkOnGain({ shared, engines, found }: Compare, trace: Trace):
       "r_density",
       cooled.charge.rho < shared.inlet.rho
         ? "The charge is thinner than the air at the compressor inlet, so that no compressor is needed for it without the cooler. The comparison at the same density is left out."
-        : `Without the cooler no pressure ratio up to ${HIGHEST_RATIO} gives this density. The comparison at the same density is left out.`,
+        : `Without the cooler no pressure ratio up to ${MOST_WITHOUT_COOLER} gives this density. The comparison at the same density is left out.`,
     );
   else if (found.Delta_p_density === undefined)
     tell(

@@ -1,39 +1,37 @@
+import { acceptRatio } from "../compression/accept-ratio.ts";
 import { acceptCompressor, type CompressorGiven } from "../compression/compress.ts";
-import { refuseTurbine } from "../compression/turbine-drive.ts";
 import { acceptCooler } from "../exchanger/cooler.ts";
+import { acceptFlow } from "../fluids/accept-air.ts";
+import { noteFog } from "../fluids/fog-note.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
-import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
-import { checkPath } from "./air-path.ts";
+import { acceptInlet, type InletGiven } from "./accept-inlet.ts";
+import { checkStage } from "./air-path.ts";
+import { firstCoolerFields } from "./cooler-fields.ts";
 import { breakEvenAtDensity, breakEvenAtOutlet, breakEvenAtPressure } from "./cooler-gain-break-even.ts";
 import { acceptDrive, costOf, type DriveCost, type DriveGiven, loadOf } from "./cooler-gain-drive.ts";
 import {
   type Compared,
-  type Cooled,
   cooledEngine,
   type Engine,
-  IN_WORKING,
   type Shared,
   sameDensity,
   sameOutlet,
   samePressure,
 } from "./cooler-gain-engines.ts";
 import { remarkOnDrive, remarkOnGain } from "./cooler-gain-remarks.ts";
-import { noteFog } from "./inlet-fog.ts";
 import { airState, stageWords } from "./stage.ts";
 import { timesDenser } from "./times-denser.ts";
+import { refuseTurbine, remarkOnGas } from "./turbine-drive.ts";
 
 /**
  * Air at the compressor inlet in Pa absolute, K and kg/kg (dry unless given); compressor and its ratio; the cooler by its
  * effectiveness and the water inlet in K, or by its outlet temperature in K, with its loss in Pa; the moist air in kg/s that the
  * compressor takes with the cooler fitted; and what turns the compressor.
  */
-export interface CoolerGainGiven extends CompressorGiven, DriveGiven {
-  readonly p_1?: SI | undefined;
-  readonly T_1?: SI | undefined;
-  readonly w?: SI | undefined;
+export interface CoolerGainGiven extends InletGiven, CompressorGiven, DriveGiven {
   readonly r?: SI | undefined;
   readonly cooler: "effectiveness" | "temperature";
   readonly P?: SI | undefined;
@@ -80,12 +78,12 @@ export type CoolerGain = CoolerGainFound & Readonly<Record<`${OfEngine}_${Compar
  */
 export const coolerGain: Model<CoolerGainGiven, CoolerGain> = (given, trace = plain) => {
   const shared = acceptShared(given, trace);
-  const r = accept("r", "The pressure ratio", given.r, { kind: "ratio", atLeast: 1, atMost: 10 });
-  const m_a = accept("m_a", "The air flow", given.m_a, { kind: "massFlow", above: 0, atMost: 1000 });
+  const r = acceptRatio(given.r);
+  const m_a = acceptFlow("m_a", "The air flow", given.m_a);
   const drive = acceptDrive(given);
   const cooled = cooledEngine(shared, r, m_a, trace);
-  checkCooler(shared, cooled);
-  noteFog(shared.inlet, trace);
+  checkStage(shared.stage.cooler, firstCoolerFields, cooled.path);
+  noteFog(shared.inlet, "w", trace);
 
   const outlet = sameOutlet(cooled, trace);
   const pressure = samePressure(shared, cooled, trace);
@@ -106,15 +104,18 @@ export const coolerGain: Model<CoolerGainGiven, CoolerGain> = (given, trace = pl
   };
 
   const engines = { cooled, outlet, pressure, density };
-  // The working has the first of four that go the same way.
+  // The working has the first of four that go the same way, and what there is to say of all.
+  const quiet: Trace = { use: plain.use, note: (note) => trace.note(note) };
   const costs: Costs = {
-    cooled: costOf(drive, cooled, trace, IN_WORKING.cooled),
-    outlet: costOf(drive, outlet, plain, IN_WORKING.outlet),
-    pressure: pressure && costOf(drive, pressure, plain, IN_WORKING.pressure),
-    density: density && costOf(drive, density, plain, IN_WORKING.density),
+    cooled: costOf(drive, cooled, trace, "cooled"),
+    outlet: costOf(drive, outlet, quiet, "outlet"),
+    pressure: pressure && costOf(drive, pressure, quiet, "pressure"),
+    density: density && costOf(drive, density, quiet, "density"),
   };
-  if (drive.kind === "exhaust" && costs.cooled?.p_T === undefined)
-    refuseTurbine(drive.turbine, loadOf(cooled));
+  if (drive.kind === "exhaust") {
+    if (costs.cooled?.p_T === undefined) refuseTurbine(drive.turbine, loadOf(cooled));
+    remarkOnGas(drive.turbine, trace);
+  }
   remarkOnGain({ shared, engines, found }, trace);
   remarkOnDrive(drive, engines, costs, trace);
   noteRealGas({ p: cooled.charge.p, T: cooled.charge.T }, "rho_cooled", trace);
@@ -122,36 +123,16 @@ export const coolerGain: Model<CoolerGainGiven, CoolerGain> = (given, trace = pl
 };
 
 function acceptShared(given: CoolerGainGiven, trace: Trace): Shared {
-  const p = accept("p_1", "The pressure at the compressor inlet, absolute,", given.p_1, {
-    kind: "pressure",
-    above: 0,
-    atMost: 5e6,
-  });
-  const T = accept("T_1", "The temperature at the compressor inlet", given.T_1, {
-    kind: "temperature",
-    atLeast: 173.15,
-    atMost: 500,
-  });
-  const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
+  const { p, T, w } = acceptInlet(given);
   const cooler = acceptCooler(
     { cooler: given.cooler, P: given.P, T_w_in: given.T_w_in, T_out: given.T_3, Delta_p: given.Delta_p_23 },
-    { P: "P", T_w_in: "T_w_in", T_out: "T_3", Delta_p: "Delta_p_23" },
+    firstCoolerFields,
   );
   const R_m = trace.use(gasConstant, { w }, "compressor inlet");
   return {
     inlet: airState({ p, T, w, R_m }, trace, "compressor inlet"),
     stage: { machine: acceptCompressor(given), cooler, words: stageWords.only },
   };
-}
-
-/** Refuses a loss that leaves no pressure, and a known outlet temperature above the inlet's. */
-function checkCooler({ inlet, stage }: Shared, { path }: Cooled): void {
-  const fields = { T_out: "T_3", Delta_p: "Delta_p_23" };
-  const { p: p_0, T: T_0, w } = inlet;
-  checkPath(
-    { p_0, T_0, w, Delta_p_01: 0, stages: [{ ...stage, fields }] },
-    { ambient: inlet, inlet, stages: [path], end: path.after },
-  );
 }
 
 /** All engines and what drives them, flat. */

@@ -1,5 +1,5 @@
 import type { SI } from "../quantity/domain-error.ts";
-import { type DeviceSet, isIn } from "./counterfactual-path.ts";
+import { type DeviceSet, isIn, setsOf } from "./device-set.ts";
 
 /** Means over the sets of one size: with the device and without it. */
 export interface Place {
@@ -16,7 +16,7 @@ export interface Place {
  */
 export function placesOf(count: number, i: number, value: (set: DeviceSet) => SI): readonly Place[] {
   const places = Array.from({ length: count }, () => ({ with: 0, without: 0, sets: 0 }));
-  for (let set = 0; set < 2 ** count; set++) {
+  for (const set of setsOf(count)) {
     const place = places[sizeOf(set)];
     if (!place || isIn(set, i)) continue;
     place.with += value(set + 2 ** i);

@@ -1,10 +1,11 @@
-import { type Compressor, compress } from "../compression/compress.ts";
-import { outletPressure } from "../compression/outlet-pressure.ts";
+import type { Compressor } from "../compression/compress.ts";
 import type { Cooler } from "../exchanger/cooler.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { plain } from "../relation/trace.ts";
-import { type AirState, airState, throughCooler } from "./stage.ts";
+import { type DeviceSet, everything, isIn } from "./device-set.ts";
+import { meanDensity } from "./mean-density.ts";
+import { type AirState, throughCompressor, throughCooler } from "./stage.ts";
 
 type FittedCooler = Exclude<Cooler, { kind: "none" }>;
 
@@ -12,11 +13,6 @@ type FittedCooler = Exclude<Cooler, { kind: "none" }>;
 export type Device =
   | { readonly kind: "compressor"; readonly machine: Compressor; readonly r: SI }
   | { readonly kind: "cooler"; readonly cooler: FittedCooler };
-
-/** A set of devices: bit i says that device i is fitted. */
-export type DeviceSet = number;
-
-export const isIn = (set: DeviceSet, i: number): boolean => (set >> i) % 2 === 1;
 
 /** The air before and after each device that is fitted, by its place in the chain, and at the end. Pa for the losses. */
 export interface Walk {
@@ -29,21 +25,19 @@ export interface Walk {
 const TOLERANCE = 1e-13;
 
 /** Compression alone, as it always is: of what comes in. */
-function compressedBy({ machine, r }: Extract<Device, { kind: "compressor" }>, air: AirState): AirState {
-  const { T, w, R_m } = air;
-  const { T_out } = compress(machine, { T_in: T, w, R_m, r }, plain, "");
-  return airState({ p: outletPressure.compute({ r, p_in: air.p }), T: T_out, w, R_m }, plain, "");
-}
+const compressedBy = ({ machine, r }: Extract<Device, { kind: "compressor" }>, air: AirState): AirState =>
+  throughCompressor(machine, air, r, plain, "").before;
 
 const cooledWith = (cooler: FittedCooler, Delta_p: SI, air: AirState): AirState =>
   throughCooler({ ...cooler, Delta_p }, air, plain, "").after;
 
-const meanOf = (a: AirState, b: AirState): SI => (a.rho + b.rho) / 2;
-
 /** The loss in Pa whose product with the mean density in the cooler is `product`; none where no loss is so great. */
 function lossOf(cooler: FittedCooler, air: AirState, product: SI): SI | undefined {
   if (product === 0) return 0;
-  const over = (Delta_p: SI) => Delta_p * meanOf(air, cooledWith(cooler, Delta_p, air)) - product;
+  const over = (Delta_p: SI) => {
+    const { rho: rho_out } = cooledWith(cooler, Delta_p, air);
+    return Delta_p * meanDensity.compute({ rho_in: air.rho, rho_out }) - product;
+  };
   // Beyond this a greater loss makes the air thin faster than it grows itself.
   const { T, R_m } = cooledWith(cooler, 0, air);
   const most = Math.min(air.p, (air.p + air.rho * R_m * T) / 2);
@@ -97,13 +91,12 @@ export function walkWith(
   set: DeviceSet,
   { inlet, whole, n_p }: { readonly inlet: AirState; readonly whole: Walk; readonly n_p: SI },
 ): Walk | undefined {
-  if (set === 2 ** devices.length - 1) return whole;
+  if (set === everything(devices.length)) return whole;
   if (!devices.some(({ kind }, i) => kind === "cooler" && isIn(set, i)))
     return walk(devices, set, inlet, () => 0);
   const at = (flow: SI) =>
     walk(devices, set, inlet, (i, cooler, air) => {
-      const { rho_in, rho_out } = aroundCooler(whole, i);
-      const product = (whole.losses.get(i) ?? 0) * ((rho_in + rho_out) / 2);
+      const product = (whole.losses.get(i) ?? 0) * meanDensity.compute(aroundCooler(whole, i));
       return lossOf(cooler, air, product * flow ** n_p);
     });
   const drawn = (flow: SI) => (at(flow)?.end.rho ?? 0) / whole.end.rho;
@@ -114,4 +107,4 @@ export function walkWith(
 
 /** The chain with everything fitted and the losses as they are given. */
 export const walkWhole = (devices: readonly Device[], inlet: AirState): Walk =>
-  walk(devices, 2 ** devices.length - 1, inlet, (_, cooler) => cooler.Delta_p) as Walk;
+  walk(devices, everything(devices.length), inlet, (_, cooler) => cooler.Delta_p) as Walk;

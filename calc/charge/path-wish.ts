@@ -1,3 +1,4 @@
+import { acceptRatio, MOST_OF_ONE } from "../compression/accept-ratio.ts";
 import { type acceptEngine, acceptFuel, type FuelGiven } from "../engine/cycle.ts";
 import { dryAirFromFuel } from "../engine/dry-air-from-fuel.ts";
 import { fuelFlow } from "../engine/fuel-flow.ts";
@@ -31,8 +32,7 @@ type Sought =
 export type Wish = { readonly kind: "ratio"; readonly ratios: readonly SI[] } | Sought;
 
 const SEARCHED_FROM = 1;
-const SEARCHED_TO = 10;
-const RATIO = { kind: "ratio", atLeast: SEARCHED_FROM, atMost: SEARCHED_TO } as const;
+const SEARCHED_TO = MOST_OF_ONE;
 
 /** Checks the wish; throws a DomainError that names its input. */
 export function acceptWish(
@@ -42,11 +42,11 @@ export function acceptWish(
 ): Wish {
   switch (given.wanted) {
     case "ratio": {
-      const r = accept("r", "The pressure ratio", given.r, RATIO);
+      const r = acceptRatio(given.r);
       if (stages === 1) return { kind: "ratio", ratios: [r] };
       return {
         kind: "ratio",
-        ratios: [r, accept("r_2", "The ratio of the second compressor", given.r_2, RATIO)],
+        ratios: [r, acceptRatio(given.r_2, "r_2", "The ratio of the second compressor")],
       };
     }
     case "pressure": {
@@ -117,7 +117,7 @@ export function ratiosFor(site: Site, wish: Wish, given: WishGiven, trace: Trace
 function divided(given: WishGiven, isSingle: boolean): (r: SI) => readonly SI[] {
   if (isSingle) return (r) => [r];
   if (given.division === "equal") return (r) => [r, r];
-  const first = accept("r_1", "The ratio of the first compressor", given.r_1, RATIO);
+  const first = acceptRatio(given.r_1, "r_1", "The ratio of the first compressor");
   return (r) => [first, r];
 }
 

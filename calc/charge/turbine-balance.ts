@@ -1,19 +1,25 @@
-import { acceptEngine, type EngineGiven } from "../engine/cycle.ts";
+import { acceptRatio } from "../compression/accept-ratio.ts";
+import { acceptCompressor, type CompressorGiven, compress } from "../compression/compress.ts";
+import { outletPressure } from "../compression/outlet-pressure.ts";
+import { shaftPower } from "../compression/shaft-power.ts";
+import { acceptSize, type SizeGiven } from "../engine/cycle.ts";
 import { exchangePower } from "../engine/exchange-power.ts";
 import { exchangePressure } from "../engine/exchange-pressure.ts";
 import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
+import { acceptFlow, acceptHumidityRatio } from "../fluids/accept-air.ts";
+import { noteFog } from "../fluids/fog-note.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
-import { acceptCompressor, type CompressorGiven, compress } from "./compress.ts";
-import { outletPressure } from "./outlet-pressure.ts";
-import { shaftPower } from "./shaft-power.ts";
+import { acceptInlet, type InletGiven } from "./accept-inlet.ts";
 import {
   acceptTurbine,
   driveTurbine,
   exhaustFor,
+  HOTTEST_EXHAUST,
   refuseTurbine,
+  remarkOnGas,
   type TurbineGiven,
 } from "./turbine-drive.ts";
 
@@ -23,14 +29,12 @@ import {
  * or by its shaft power in W and the manifold pressure in Pa absolute; the turbine; and the engine in m³ and rev/s.
  */
 export interface TurbineBalanceGiven
-  extends Partial<CompressorGiven>,
+  extends InletGiven,
+    Partial<CompressorGiven>,
     TurbineGiven,
-    Pick<EngineGiven, "V_d" | "n"> {
+    Omit<SizeGiven, "cycle"> {
   readonly m_a?: SI | undefined;
-  readonly w?: SI | undefined;
   readonly known: "ratio" | "power";
-  readonly p_1?: SI | undefined;
-  readonly T_1?: SI | undefined;
   readonly r?: SI | undefined;
   readonly Delta_p_23?: SI | undefined;
   readonly W_c?: SI | undefined;
@@ -54,9 +58,6 @@ export interface TurbineBalance {
   readonly T_g_even: SI | undefined;
 }
 
-/** Exhaust hotter than this is not looked at, K. */
-const HOTTEST = 1600;
-
 /**
  * How far a turbine has to hold the exhaust back to drive a compressor, and what that does to the exchange of the charge in a
  * four-stroke engine.
@@ -70,20 +71,21 @@ const HOTTEST = 1600;
  *   lambda: 1.6, AFR_st: 14.5, V_d: 4.4e-3, n: 2000 / 60 }).p_T // 194 415 Pa
  */
 export const turbineBalance: Model<TurbineBalanceGiven, TurbineBalance> = (given, trace = plain) => {
-  const m_a = accept("m_a", "The air flow", given.m_a, { kind: "massFlow", above: 0, atMost: 1000 });
-  const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
+  const m_a = acceptFlow("m_a", "The air flow", given.m_a);
+  const w = acceptHumidityRatio("w", given.w);
   const turbine = acceptTurbine(given);
-  const { V_d, n, n_R } = acceptEngine({ ...given, cycle: "four-stroke", eta_v: 1 });
-  const { W_c, p_m } = given.known === "ratio" ? fromRatio(given, { m_a, w }, trace) : fromPower(given);
+  const { V_d, n, n_R } = acceptSize({ ...given, cycle: "four-stroke" });
+  const { W_c, p_m } = given.known === "ratio" ? fromRatio(given, m_a, trace) : fromPower(given);
 
   const load = { W_c, m_a, w };
-  const state = driveTurbine(turbine, load, trace, "turbine");
+  const state = driveTurbine(turbine, load, trace, { where: "turbine", about: "r_T" });
   if (!state) refuseTurbine(turbine, load);
+  remarkOnGas(turbine, trace);
   const { r_T, p_T, W_T, m_g, T_g_out, Delta_h_T } = state;
   const p_gx = trace.use(exchangePressure, { p_m, p_T }, "engine");
   const W_gx = trace.use(exchangePower, { p_gx, V_d, n, n_R }, "engine");
   const even = p_m / turbine.p_T_out;
-  const isThereEven = (exhaustFor(turbine, Delta_h_T, plain, "", even) ?? HOTTEST) < HOTTEST;
+  const isThereEven = (exhaustFor(turbine, Delta_h_T, plain, "", even) ?? HOTTEST_EXHAUST) < HOTTEST_EXHAUST;
   return {
     p_T,
     p_m,
@@ -103,26 +105,19 @@ export const turbineBalance: Model<TurbineBalanceGiven, TurbineBalance> = (given
 /** Shaft power and manifold pressure from the compressor's ratio. */
 function fromRatio(
   given: TurbineBalanceGiven,
-  { m_a, w }: { readonly m_a: SI; readonly w: SI },
+  m_a: SI,
   trace: Trace,
 ): { readonly W_c: SI; readonly p_m: SI } {
-  const p_in = accept("p_1", "The pressure at the compressor inlet, absolute,", given.p_1, {
-    kind: "pressure",
-    above: 0,
-    atMost: 5e6,
-  });
-  const T_in = accept("T_1", "The temperature at the compressor inlet", given.T_1, {
-    kind: "temperature",
-    atLeast: 173.15,
-    atMost: 500,
-  });
-  const r = accept("r", "The pressure ratio", given.r, { kind: "ratio", atLeast: 1, atMost: 12 });
+  const inlet = acceptInlet(given);
+  const { p: p_in, T: T_in, w } = inlet;
+  const r = acceptRatio(given.r);
   const Delta_p = accept("Delta_p_23", "The loss behind the compressor", given.Delta_p_23 ?? 0, {
     kind: "pressureDifference",
     atLeast: 0,
   });
   const { efficiency = "isentropic", heatCapacity = "real" } = given;
   const machine = acceptCompressor({ ...given, efficiency, heatCapacity });
+  noteFog(inlet, "w", trace);
   const p_2 = trace.use(outletPressure, { r, p_in }, "compressor");
   refuse(
     Delta_p >= p_2,

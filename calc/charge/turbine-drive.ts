@@ -1,31 +1,31 @@
+import { constantHeatCapacity } from "../compression/constant-heat-capacity.ts";
+import { exhaustFlow } from "../compression/exhaust-flow.ts";
+import { expansionRatio } from "../compression/expansion-ratio.ts";
+import { turbineFlow } from "../compression/turbine-flow.ts";
+import { turbineIdealFall } from "../compression/turbine-ideal-fall.ts";
+import { turbineInletPressure } from "../compression/turbine-inlet-pressure.ts";
+import { turbineNeededTemperature } from "../compression/turbine-needed-temperature.ts";
+import { turbineOutletTemperature } from "../compression/turbine-outlet-temperature.ts";
+import { turbinePower } from "../compression/turbine-power.ts";
+import { turbineWork } from "../compression/turbine-work.ts";
+import { acceptMixture, type MixtureGiven } from "../engine/cycle.ts";
 import { dryAirFlow } from "../engine/dry-air-flow.ts";
 import { fuelFlowFromAir } from "../engine/fuel-flow-from-air.ts";
 import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
-import { exhaustFlow } from "./exhaust-flow.ts";
-import { expansionRatio } from "./expansion-ratio.ts";
-import { turbineFlow } from "./turbine-flow.ts";
-import { turbineIdealFall } from "./turbine-ideal-fall.ts";
-import { turbineInletPressure } from "./turbine-inlet-pressure.ts";
-import { turbineNeededTemperature } from "./turbine-needed-temperature.ts";
-import { turbineOutletTemperature } from "./turbine-outlet-temperature.ts";
-import { turbinePower } from "./turbine-power.ts";
-import { turbineWork } from "./turbine-work.ts";
 
 /**
  * The turbine of a turbocharger and its gas: efficiencies, temperature before it in K, pressure after it in Pa absolute, one
  * heat-capacity ratio and heat capacity in J/(kg K), the mixture in the engine, and the share that bypasses it, none unless given.
  */
-export interface TurbineGiven {
+export interface TurbineGiven extends MixtureGiven {
   readonly eta_T?: SI | undefined;
   readonly eta_m?: SI | undefined;
   readonly T_g?: SI | undefined;
   readonly p_T_out?: SI | undefined;
   readonly kappa_g?: SI | undefined;
   readonly c_p_g?: SI | undefined;
-  readonly lambda?: SI | undefined;
-  readonly AFR_st?: SI | undefined;
   readonly x_wg?: SI | undefined;
 }
 
@@ -51,8 +51,12 @@ export interface TurbineState {
 
 /** No single wheel expands so far, by a wide margin; and a little further on the gas would have to expand to nothing. */
 const MOST_EXPANSION = 10;
+/** Exhaust hotter than this is not looked at, K. */
+export const HOTTEST_EXHAUST = 1600;
 /** Past this a single wheel rarely works. Common practice, no source. */
 const USUAL_EXPANSION = 4;
+/** Gas constants of the exhaust of usual fuels lie between these, J/(kg K). Common practice, no source. */
+const USUAL_GAS_CONSTANTS = [270, 300] as const;
 
 /** Checks the turbine's data; throws a DomainError that names one of its fields. */
 export function acceptTurbine(given: TurbineGiven): Turbine {
@@ -63,7 +67,7 @@ export function acceptTurbine(given: TurbineGiven): Turbine {
     T_g: accept("T_g", "The exhaust temperature", given.T_g, {
       kind: "temperature",
       atLeast: 273.15,
-      atMost: 1600,
+      atMost: HOTTEST_EXHAUST,
     }),
     p_T_out: accept("p_T_out", "The pressure after the turbine, absolute,", given.p_T_out, {
       kind: "pressure",
@@ -80,16 +84,7 @@ export function acceptTurbine(given: TurbineGiven): Turbine {
       atLeast: 500,
       atMost: 3000,
     }),
-    lambda: accept("lambda", "The relative air-fuel ratio", given.lambda, {
-      kind: "ratio",
-      atLeast: 0.3,
-      atMost: 20,
-    }),
-    AFR_st: accept("AFR_st", "The stoichiometric air-fuel ratio", given.AFR_st, {
-      kind: "ratio",
-      atLeast: 1,
-      atMost: 40,
-    }),
+    ...acceptMixture(given),
     x_wg: accept("x_wg", "The share that bypasses the turbine", given.x_wg ?? 0, {
       kind: "fraction",
       atLeast: 0,
@@ -112,13 +107,14 @@ function workAsked(turbine: Turbine, load: TurbineLoad, trace: Trace, where: str
 
 /**
  * The turbine that drives a compressor, in steady flow: how far it has to expand its gas. `undefined` where it would have to
- * expand further than the most that is followed. `where` names the case in the working.
+ * expand further than the most that is followed. `where` names the case in the working, `about` the result of which a far
+ * expansion is told.
  */
 export function driveTurbine(
   turbine: Turbine,
   load: TurbineLoad,
   trace: Trace,
-  where: string,
+  { where, about }: { readonly where: string; readonly about: string },
 ): TurbineState | undefined {
   const { eta_T, c_p_g, kappa_g, T_g, p_T_out } = turbine;
   const { m_g, W_T, Delta_h_T } = workAsked(turbine, load, trace, where);
@@ -128,7 +124,7 @@ export function driveTurbine(
   if (r_T > MOST_EXPANSION) return undefined;
   if (r_T > USUAL_EXPANSION)
     trace.note({
-      about: where,
+      about,
       says: "The turbine has to expand its gas further than the bound, which a single wheel rarely does.",
       limit: { value: USUAL_EXPANSION, kind: "ratio" },
     });
@@ -140,6 +136,25 @@ export function driveTurbine(
     p_T: trace.use(turbineInletPressure, { r_T, p_T_out }, where),
     T_g_out: trace.use(turbineOutletTemperature, { T_g, Delta_h_T, c_p_g }, where),
   };
+}
+
+/** Says where heat capacity and heat-capacity ratio do not belong to one gas, by the gas constant that they have together. */
+export function remarkOnGas({ c_p_g, kappa_g }: Turbine, trace: Trace): void {
+  const [least, most] = USUAL_GAS_CONSTANTS.map((R_m) =>
+    constantHeatCapacity.compute({ R_m, kappa: kappa_g }),
+  );
+  const tell = (limit: SI, says: string) =>
+    trace.note({ about: "c_p_g", says, limit: { value: limit, kind: "specificHeat" } });
+  if (least !== undefined && c_p_g < least)
+    tell(
+      least,
+      "Together with this heat-capacity ratio that is too little for the exhaust of a usual fuel. With this ratio it may be as low as the bound.",
+    );
+  if (most !== undefined && c_p_g > most)
+    tell(
+      most,
+      "Together with this heat-capacity ratio that is too much for the exhaust of a usual fuel. With this ratio it may be as high as the bound.",
+    );
 }
 
 /**

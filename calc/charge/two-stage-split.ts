@@ -1,4 +1,6 @@
+import { MOST_OF_ONE } from "../compression/accept-ratio.ts";
 import { acceptCompressor, type Compressor, type CompressorGiven } from "../compression/compress.ts";
+import { acceptDriveEfficiency } from "../compression/drive-efficiency.ts";
 import { drivePower } from "../compression/drive-power.ts";
 import { leastWorkRatio } from "../compression/least-work-ratio.ts";
 import { totalPower } from "../compression/total-power.ts";
@@ -12,7 +14,8 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
-import { type BestSplit, bestSplit, type Costs, MOST_OF_ONE_STAGE, placeAt } from "./best-split.ts";
+import { type BestSplit, bestSplit, type Costs, placeAt } from "./best-split.ts";
+import { firstCoolerFields, secondCoolerFields } from "./cooler-fields.ts";
 import { acceptLimits, type HardwareLimit, type LimitsGiven, noteExcess } from "./split-limits.ts";
 import { airState, stageWords } from "./stage.ts";
 import { stageHeat } from "./stage-heat.ts";
@@ -101,6 +104,8 @@ export interface TwoStageSplit {
   readonly r_1_rule: SI | undefined;
 }
 
+/** The highest ratio of both compressors together that is looked at. */
+const MOST_OF_BOTH = 25;
 /** The heat-capacity ratio of the rule for perfect cooling. Common practice, no source. */
 const USUAL_KAPPA = 1.4;
 
@@ -192,15 +197,15 @@ function acceptPair(given: TwoStageSplitGiven, trace: Trace): Pair {
   const loss = isPart ? { Delta_p: 0, zeta: given.zeta ?? Number.NaN } : { Delta_p: given.Delta_p_23 };
   const after = { P: given.P_45, T_w_in: given.T_w_in_45, Delta_p: given.Delta_p_45 };
   const coolers = [
-    acceptCooler({ cooler, P, T_w_in, ...loss }, firstFields),
-    acceptCooler({ cooler: given.cooler_45, ...after }, secondFields),
+    acceptCooler({ cooler, P, T_w_in, ...loss }, { ...firstCoolerFields, zeta: "zeta" }),
+    acceptCooler({ cooler: given.cooler_45, ...after }, secondCoolerFields),
   ] as const;
   const machines = [machineOf(given, "eta_s"), machineOf(given, "eta_s_2")] as const;
 
   const p_m = accept("p_m", "The wanted pressure, absolute,", given.p_m, {
     kind: "pressure",
     above: 0,
-    atMost: MOST_OF_ONE_STAGE * p_1,
+    atMost: MOST_OF_BOTH * p_1,
   });
   const pair: Pair = {
     inlet,
@@ -209,7 +214,7 @@ function acceptPair(given: TwoStageSplitGiven, trace: Trace): Pair {
     first: { machine: machines[0], cooler: coolers[0] },
     second: { machine: machines[1], cooler: coolers[1] },
   };
-  const { from, to } = rangeOfFirst(pair, MOST_OF_ONE_STAGE);
+  const { from, to } = rangeOfFirst(pair, MOST_OF_ONE);
   const lossAfter = coolers[1].kind === "none" ? 0 : coolers[1].Delta_p;
   refuse(
     p_m + lossAfter < p_1,
@@ -226,10 +231,6 @@ function acceptPair(given: TwoStageSplitGiven, trace: Trace): Pair {
   return pair;
 }
 
-/** No outlet temperature is given here, so its field is never named. */
-const firstFields = { P: "P", T_w_in: "T_w_in", T_out: "", Delta_p: "Delta_p_23", zeta: "zeta" };
-const secondFields = { P: "P_45", T_w_in: "T_w_in_45", T_out: "", Delta_p: "Delta_p_45" };
-
 const machineOf = (given: TwoStageSplitGiven, field: "eta_s" | "eta_s_2"): Compressor =>
   acceptCompressor(
     { efficiency: "isentropic", eta_s: given[field], heatCapacity: given.heatCapacity, kappa: given.kappa },
@@ -239,9 +240,7 @@ const machineOf = (given: TwoStageSplitGiven, field: "eta_s" | "eta_s_2"): Compr
 /** What a watt of each shaft costs, and which part of a watt the crankshaft gives for it. */
 function costsOf(given: TwoStageSplitGiven): Costs {
   const isBelt = given.drive === "crankshaft" || given.drive_2 === "crankshaft";
-  const eta_b = isBelt
-    ? accept("eta_b", "The efficiency of the drive", given.eta_b, { kind: "fraction", above: 0, atMost: 1 })
-    : 1;
+  const eta_b = isBelt ? acceptDriveEfficiency(given) : 1;
   const ofDrive = (drive: Drive): SI => (drive === "crankshaft" ? 1 / eta_b : 0);
   const [belt_1, belt_2] = [ofDrive(given.drive), ofDrive(given.drive_2)];
   if (given.least === "shaft") return { chi_1: 1, chi_2: 1, belt_1, belt_2 };
@@ -360,7 +359,7 @@ function compare(pair: Pair, split: Split, r_1: SI, trace: Trace) {
 
   const { T_w_in } = first.cooler;
   const without: Pair = { ...pair, first: { ...first, cooler: { kind: "none" } } };
-  const r_most = rangeOfFirst(without, MOST_OF_ONE_STAGE).to;
+  const r_most = rangeOfFirst(without, MOST_OF_ONE).to;
   const uncooled = r_1 <= r_most ? splitAt(without, r_1, plain) : undefined;
   const W_no_cooler = uncooled && uncooled.W_c1 + uncooled.W_c2;
   const rule = trace.use(
@@ -401,7 +400,7 @@ function evenLoss(
     workAt({ ...pair, first: { ...pair.first, cooler: { ...cooler, Delta_p, zeta: undefined } } }, r_1) -
     work;
   // Beyond this loss the second compressor's ratio is higher than any that is looked at.
-  const most = p_2 - p_4 / MOST_OF_ONE_STAGE;
+  const most = p_2 - p_4 / MOST_OF_ONE;
   if (most <= 0 || excess(0) >= 0 || excess(most) <= 0) return undefined;
   return bracketedRoot(excess, 0, most, { tolerance: 1e-6 });
 }

@@ -7,7 +7,7 @@ import { explicit } from "../relation/relation.ts";
  * @example flowAtDensity.compute({ m_ref: 0.24303, rho: 1.8935, rho_ref: 2.2891 }) // 0.20103 kg/s
  */
 export const flowAtDensity = explicit({
-  id: "charge/flow-at-density",
+  id: "engine/flow-at-density",
   title: "Flow at another charge density",
   inputs: {
     m_ref: { symbol: "m_ref", kind: "massFlow" },

@@ -2,7 +2,7 @@ import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { brakeEfficiency } from "./brake-efficiency.ts";
-import { type Cycle, revolutionsPerCycle } from "./cycle.ts";
+import { acceptSize, type Cycle, SPEEDS } from "./cycle.ts";
 import { meanEffectivePressure } from "./mean-effective-pressure.ts";
 import { powerFromMeanPressure } from "./power-from-mean-pressure.ts";
 import { powerFromTorque } from "./power-from-torque.ts";
@@ -37,8 +37,6 @@ export interface PowerTorque {
   readonly eta_e: SI | undefined;
 }
 
-const FASTEST = 1000;
-
 /**
  * Power, torque, speed and mean effective pressure of an engine from two of them: `torque`, `power` or `pressure` with the
  * speed, or `both` power and torque. Throws a DomainError for what cannot be.
@@ -46,26 +44,17 @@ const FASTEST = 1000;
  * @example powerTorque({ known: "torque", M: 345.2, n: 6500 / 60, V_d: 2e-3, fuel: "none" }).W_e // 234 970 W
  */
 export const powerTorque: Model<PowerTorqueGiven, PowerTorque> = (given, trace = plain) => {
-  const V_d = accept("V_d", "The displacement", given.V_d, { kind: "volume", atLeast: 1e-6, atMost: 30 });
-  const n_R = revolutionsPerCycle[given.cycle ?? "four-stroke"];
-  const { W_e, M, n } = motions[given.known](given, { V_d, n_R }, trace);
+  const { W_e, M, ...size } = motions[given.known](given, trace);
+  const { n } = size;
   const p_me =
     given.known === "pressure"
       ? acceptPressure(given)
-      : trace.use(meanEffectivePressure, { W_e, n_R, V_d, n }, "engine");
+      : trace.use(meanEffectivePressure, { W_e, ...size }, "engine");
   return { W_e, M, n, p_me, ...fuelOf(given, W_e, trace) };
 };
 
-interface Motion {
-  readonly W_e: SI;
-  readonly M: SI;
-  readonly n: SI;
-}
+type Motion = ReturnType<typeof acceptSize> & { readonly W_e: SI; readonly M: SI };
 
-type Size = { readonly V_d: SI; readonly n_R: SI };
-
-const acceptSpeed = ({ n }: PowerTorqueGiven) =>
-  accept("n", "The engine speed", n, { kind: "rotationalSpeed", atLeast: 0.01, atMost: FASTEST });
 const acceptPower = ({ W_e }: PowerTorqueGiven) =>
   accept("W_e", "The brake power", W_e, { kind: "power", above: 0, atMost: 1e9 });
 const acceptTorque = ({ M }: PowerTorqueGiven) =>
@@ -73,35 +62,42 @@ const acceptTorque = ({ M }: PowerTorqueGiven) =>
 const acceptPressure = ({ p_me }: PowerTorqueGiven) =>
   accept("p_me", "The mean effective pressure", p_me, { kind: "pressureDifference", above: 0, atMost: 1e8 });
 
-const fromTorque = (given: PowerTorqueGiven, _: Size, trace: Trace): Motion => {
+const fromTorque = (given: PowerTorqueGiven, trace: Trace): Motion => {
   const M = acceptTorque(given);
-  const n = acceptSpeed(given);
-  return { M, n, W_e: trace.use(powerFromTorque, { n, M }, "engine") };
+  const size = acceptSize(given);
+  return { ...size, M, W_e: trace.use(powerFromTorque, { n: size.n, M }, "engine") };
 };
 
-const fromPower = (given: PowerTorqueGiven, _: Size, trace: Trace): Motion => {
+const fromPower = (given: PowerTorqueGiven, trace: Trace): Motion => {
   const W_e = acceptPower(given);
-  const n = acceptSpeed(given);
-  return { W_e, n, M: trace.use(torqueFromPower, { W_e, n }, "engine") };
+  const size = acceptSize(given);
+  return { ...size, W_e, M: trace.use(torqueFromPower, { W_e, n: size.n }, "engine") };
 };
 
-const fromPressure = (given: PowerTorqueGiven, size: Size, trace: Trace): Motion => {
-  const n = acceptSpeed(given);
-  const W_e = trace.use(powerFromMeanPressure, { p_me: acceptPressure(given), n, ...size }, "engine");
-  return { W_e, n, M: trace.use(torqueFromPower, { W_e, n }, "engine") };
+const fromPressure = (given: PowerTorqueGiven, trace: Trace): Motion => {
+  const size = acceptSize(given);
+  const W_e = trace.use(powerFromMeanPressure, { p_me: acceptPressure(given), ...size }, "engine");
+  return { ...size, W_e, M: trace.use(torqueFromPower, { W_e, n: size.n }, "engine") };
 };
 
-const fromBoth = (given: PowerTorqueGiven, _: Size, trace: Trace): Motion => {
+const fromBoth = (given: PowerTorqueGiven, trace: Trace): Motion => {
   const W_e = acceptPower(given);
   const M = acceptTorque(given);
   const n = trace.use(speedFromPower, { W_e, M }, "engine");
+  const bound = (speed: SI) => ({ value: M * (n / speed), kind: "torque" }) as const;
   refuse(
-    n > FASTEST,
+    n > SPEEDS.atMost,
     "M",
     "With so little torque no engine turns fast enough for this power. The torque has to be above the bound.",
-    { value: M * (n / FASTEST), kind: "torque" },
+    bound(SPEEDS.atMost),
   );
-  return { W_e, M, n };
+  refuse(
+    n < SPEEDS.atLeast,
+    "M",
+    "With so much torque an engine of this power would hardly turn. The torque has to be below the bound.",
+    bound(SPEEDS.atLeast),
+  );
+  return { ...acceptSize({ ...given, n }), W_e, M };
 };
 
 const motions = {

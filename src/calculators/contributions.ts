@@ -11,14 +11,10 @@ import { partOfPressure } from "../../calc/charge/part-of-pressure.ts";
 import { partOfTemperature } from "../../calc/charge/part-of-temperature.ts";
 import { coolerOutletTemperature } from "../../calc/exchanger/cooler-outlet-temperature.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
-import { enhancementFactor } from "../../calc/fluids/enhancement-factor.ts";
-import { saturatedHumidityRatio } from "../../calc/fluids/saturated-humidity-ratio.ts";
-import { saturationPressure } from "../../calc/fluids/saturation-pressure.ts";
 import {
   type Calculator,
   type Choice,
   defineCalculator,
-  type Field,
   type Outcome,
   type SharesPicture,
   type StatesPicture,
@@ -36,77 +32,25 @@ import {
   stationOutcomes,
   stationRows,
 } from "./parts/contributions.ts";
-import { isentropicRelations } from "./parts/relations.ts";
+import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
+import { inletInputs } from "./parts/inlet.ts";
+import { condensingRelations, isentropicRelations } from "./parts/relations.ts";
 
-/** One compressor and the cooler behind it, which may be none. */
-function stageInputs<N extends "1" | "2">(n: N, start: Readonly<Record<"r" | "eta_s" | "P", number>>) {
-  const isFirst = n === "1";
-  const when: When = isFirst ? {} : { stages: ["two"] };
-  const withCooler: When = { [`cooler_${n}`]: ["fitted"] };
-  const fields = {
-    r: {
-      ...pressureRatioField,
-      heading: isFirst ? "First stage" : "Second stage",
-      symbol: isFirst ? "r_1" : "r_2",
-      start: start.r,
-      when,
-    },
-    eta_s: {
-      label: "Isentropic efficiency",
-      symbol: isFirst ? "eta_s1" : "eta_s_2",
-      kind: "fraction",
-      start: start.eta_s,
-      limits: compressorInputs.eta_s.limits,
-      typical: compressorInputs.eta_s.typical,
-      help: compressorInputs.eta_s.help,
-      when,
-    },
-    cooler: {
-      label: "Cooler behind it",
-      options: { fitted: "fitted", none: "none" },
-      start: "fitted",
-      help: "",
-      when,
-    },
-    P: {
-      label: "Temperature effectiveness of the cooler",
-      symbol: isFirst ? "P" : "P_45",
-      kind: "fraction",
-      start: start.P,
-      limits: [0, 1],
-      typical: [0.4, 0.95],
-      help: "",
-      when: withCooler,
-    },
-    T_w_in: {
-      label: "Cooling water, inlet temperature",
-      symbol: isFirst ? "T_w_in" : "T_w_in_45",
-      kind: "temperature",
-      start: 298.15,
-      limits: [233.15, 393.15],
-      typical: [273.15, 363.15],
-      help: "",
-      when: withCooler,
-    },
-  } as const satisfies Record<string, Field | Choice>;
-  return Object.fromEntries(Object.entries(fields).map(([id, field]) => [`${id}_${n}`, field])) as Record<
-    `${keyof typeof fields}_${N}`,
-    Field | Choice
-  >;
-}
+const fittedChoice = {
+  label: "Cooler behind it",
+  options: { effectiveness: "fitted", none: "none" },
+  start: "effectiveness",
+  help: "",
+} as const satisfies Choice;
 
-const lossField = {
-  label: "Pressure lost in the cooler",
-  kind: "pressureDifference",
-  limits: [0, 200_000],
-  typical: [0, 12_000],
-  help: "With everything fitted.",
-} as const;
+const lossField = { ...coolerInputs.Delta_p_23, help: "With everything fitted." } as const;
 
 const byHardware: When = { split: ["hardware"] };
 const byChanges: When = { split: ["changes"] };
 const one: When = { stages: ["one"] };
 const two: When = { stages: ["two"] };
+const withFirst: When = { cooler: ["effectiveness"] };
+const withSecond: When = { cooler_45: ["effectiveness"] };
 
 const sum = { label: "density gained", y: "Delta_D" } as const;
 
@@ -146,48 +90,21 @@ export default defineCalculator<string, string>({
       start: "one",
       help: "",
     },
-    p_1: {
-      label: "Pressure at the first compressor's inlet",
-      heading: "Air",
-      symbol: "p_1",
-      kind: "pressure",
-      start: 98_000,
-      limits: [10_000, 1_500_000],
-      typical: [60_000, 110_000],
-      help: "",
-    },
-    T_1: {
-      label: "Temperature there",
-      symbol: "T_1",
-      kind: "temperature",
-      start: 298.15,
-      limits: [223.15, 423.15],
-      typical: [243.15, 323.15],
-      help: "",
-    },
-    w: {
-      label: "Humidity ratio of the air",
-      symbol: "w",
-      kind: "humidityRatio",
-      start: 0,
-      limits: [0, 0.2],
-      typical: [0, 0.04],
-      help: "Zero leaves the vapour out.",
-    },
-    ...stageInputs("1", { r: 2.25, eta_s: 0.72, P: 0.78 }),
-    Delta_p_23: {
-      ...lossField,
-      symbol: "Delta_p_23",
-      start: 9000,
-      when: { cooler_1: ["fitted"] },
-    },
-    ...stageInputs("2", { r: 1.8, eta_s: 0.74, P: 0.8 }),
-    Delta_p_45: {
-      ...lossField,
-      symbol: "Delta_p_45",
-      start: 7000,
-      when: { cooler_2: ["fitted"] },
-    },
+    ...inletInputs,
+    p_1: { ...inletInputs.p_1, label: "Pressure at the first compressor's inlet", heading: "Air" },
+    T_1: { ...inletInputs.T_1, label: "Temperature there" },
+    r_1: { ...pressureRatioField, heading: "First stage", symbol: "r_1", start: 2.25 },
+    eta_s: { ...compressorInputs.eta_s, start: 0.72, when: {} },
+    cooler: fittedChoice,
+    P: { ...effectivenessField, symbol: "P", when: withFirst },
+    T_w_in: { ...waterInletField, symbol: "T_w_in", when: withFirst },
+    Delta_p_23: { ...lossField, start: 9000, when: withFirst },
+    r_2: { ...pressureRatioField, heading: "Second stage", symbol: "r_2", start: 1.8, when: two },
+    eta_s_2: { ...compressorInputs.eta_s, symbol: "eta_s_2", when: two },
+    cooler_45: { ...fittedChoice, when: two },
+    P_45: { ...effectivenessField, symbol: "P_45", start: 0.8, when: withSecond },
+    T_w_in_45: { ...waterInletField, symbol: "T_w_in_45", when: withSecond },
+    Delta_p_45: { ...lossField, symbol: "Delta_p_45", start: 7000, when: withSecond },
     n_p: {
       label: "Exponent of the losses over the flow",
       heading: "Engines with less fitted",
@@ -195,8 +112,8 @@ export default defineCalculator<string, string>({
       kind: "ratio",
       start: 1.8,
       limits: [1, 2],
-      typical: [1.6, 2],
-      help: "2 in rough or headers alone, 1 where the flow is laminar. Most cores lie between 1.7 and 1.9.",
+      typical: [1.4, 2],
+      help: "2 in rough ducts or headers alone, 1 where the flow is laminar. Common practice, no source: most cores with their headers lie between 1.7 and 1.9, a core of strip fins alone between 1.4 and 1.7.",
       when: byHardware,
     },
   },
@@ -208,11 +125,17 @@ export default defineCalculator<string, string>({
     },
     ...creditOutcomes,
     ...changeOutcomes,
-    D_rho: { label: "Density ratio, manifold to inlet", symbol: "D_rho", kind: "ratio" },
+    D_rho: {
+      heading: "Charge in the manifold",
+      label: "Density ratio, manifold to inlet",
+      symbol: "D_rho",
+      kind: "ratio",
+    },
     rho_m: { label: "Density in the manifold", symbol: "rho_m", kind: "density" },
     T_m: { label: "Temperature in the manifold", symbol: "T_m", kind: "temperature" },
     p_m: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
     work_C: {
+      heading: "Work for it",
       label: "Work of the compressor for each kilogram of air",
       symbol: "Delta_h",
       kind: "specificEnergy",
@@ -235,11 +158,9 @@ export default defineCalculator<string, string>({
   } satisfies Record<string, Outcome>,
   relations: [
     ...isentropicRelations,
+    ...condensingRelations,
     coolerOutletTemperature,
     pressureAfterLoss,
-    saturationPressure,
-    enhancementFactor,
-    saturatedHumidityRatio,
     densityGained,
     logMeanRatio,
     partOfPressure,

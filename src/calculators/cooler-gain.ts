@@ -1,16 +1,12 @@
 import { breakEvenLoss } from "../../calc/charge/break-even-loss.ts";
 import { coolerGain } from "../../calc/charge/cooler-gain.ts";
-import { flowAtDensity } from "../../calc/charge/flow-at-density.ts";
 import { lossForDensity } from "../../calc/charge/loss-for-density.ts";
 import { drivePower } from "../../calc/compression/drive-power.ts";
 import { pressureRatio } from "../../calc/compression/pressure-ratio.ts";
+import { flowAtDensity } from "../../calc/engine/flow-at-density.ts";
 import { moistAirFlow } from "../../calc/engine/moist-air-flow.ts";
 import { coolerOutletTemperature } from "../../calc/exchanger/cooler-outlet-temperature.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
-import { pressureBeforeLoss } from "../../calc/flow/pressure-before-loss.ts";
-import { enhancementFactor } from "../../calc/fluids/enhancement-factor.ts";
-import { saturatedHumidityRatio } from "../../calc/fluids/saturated-humidity-ratio.ts";
-import { saturationPressure } from "../../calc/fluids/saturation-pressure.ts";
 import {
   type Calculator,
   defineCalculator,
@@ -20,7 +16,9 @@ import {
 } from "./engine/calculator.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
-import { compressorRelations } from "./parts/relations.ts";
+import { driveEfficiencyField } from "./parts/drive.ts";
+import { inletInputs } from "./parts/inlet.ts";
+import { compressorRelations, condensingRelations } from "./parts/relations.ts";
 import { turbineInputs, turbineRelations } from "./parts/turbine.ts";
 
 const byEffectiveness = { cooler: ["effectiveness"] } as const;
@@ -81,34 +79,8 @@ export default defineCalculator({
   group: "Cooling",
   asks: "Is this charge cooler worth the pressure that it loses?",
   inputs: {
-    p_1: {
-      label: "Pressure at the compressor inlet",
-      heading: "Air and compressor",
-      symbol: "p_1",
-      kind: "pressure",
-      start: 98_000,
-      limits: [10_000, 1_500_000],
-      typical: [60_000, 600_000],
-      help: "",
-    },
-    T_1: {
-      label: "Temperature at the compressor inlet",
-      symbol: "T_1",
-      kind: "temperature",
-      start: 298.15,
-      limits: [223.15, 423.15],
-      typical: [243.15, 373.15],
-      help: "",
-    },
-    w: {
-      label: "Humidity ratio of the air",
-      symbol: "w",
-      kind: "humidityRatio",
-      start: 0,
-      limits: [0, 0.2],
-      typical: [0, 0.04],
-      help: "Zero leaves the vapour out.",
-    },
+    ...inletInputs,
+    p_1: { ...inletInputs.p_1, heading: "Air and compressor" },
     m_a: {
       label: "Air flow with the cooler",
       symbol: "m_a",
@@ -139,16 +111,7 @@ export default defineCalculator({
       start: "exhaust",
       help: "",
     },
-    eta_b: {
-      label: "Efficiency of belt or gears",
-      symbol: "eta_b",
-      kind: "fraction",
-      start: 0.95,
-      limits: [0.5, 1],
-      typical: [0.93, 0.97],
-      help: "",
-      when: fromCrankshaft,
-    },
+    eta_b: { ...driveEfficiencyField, when: fromCrankshaft },
     ...shownWith(turbineInputs, fromExhaust),
   },
   results: {
@@ -171,7 +134,7 @@ export default defineCalculator({
     },
     more_pressure: {
       label: "Extra work for each kilogram of air",
-      symbol: "Delta_h",
+      symbol: "Delta_h_ex",
       kind: "specificEnergy",
     },
     Delta_p_pressure: {
@@ -186,7 +149,7 @@ export default defineCalculator({
       symbol: "r_u",
       kind: "ratio",
     },
-    saved_density: { label: "Shaft power saved by the cooler", symbol: "W_c", kind: "power" },
+    saved_density: { label: "Shaft power saved by the cooler", symbol: "Delta_W_c", kind: "power" },
     colder_density: {
       label: "Charge colder by",
       symbol: "Delta_T",
@@ -201,6 +164,7 @@ export default defineCalculator({
   },
   relations: [
     ...compressorRelations,
+    ...condensingRelations,
     ...turbineRelations,
     drivePower,
     pressureRatio,
@@ -208,12 +172,8 @@ export default defineCalculator({
     flowAtDensity,
     coolerOutletTemperature,
     pressureAfterLoss,
-    pressureBeforeLoss,
     breakEvenLoss,
     lossForDensity,
-    saturationPressure,
-    enhancementFactor,
-    saturatedHumidityRatio,
   ],
   model: (given, trace) => {
     const found = coolerGain(given as unknown as Parameters<typeof coolerGain>[0], trace);

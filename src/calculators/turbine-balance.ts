@@ -1,5 +1,5 @@
+import { turbineBalance } from "../../calc/charge/turbine-balance.ts";
 import { densityRatio } from "../../calc/compression/density-ratio.ts";
-import { turbineBalance } from "../../calc/compression/turbine-balance.ts";
 import { turbineNeededTemperature } from "../../calc/compression/turbine-needed-temperature.ts";
 import { exchangePower } from "../../calc/engine/exchange-power.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
@@ -7,6 +7,7 @@ import { density } from "../../calc/fluids/density.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { engineInputs } from "./parts/engine.ts";
+import { inletInputs } from "./parts/inlet.ts";
 import { compressorRelations } from "./parts/relations.ts";
 import { turbineInputs, turbineRelations } from "./parts/turbine.ts";
 
@@ -29,41 +30,15 @@ export default defineCalculator({
       typical: [0.01, 20],
       help: "Moist air, through compressor and engine.",
     },
-    w: {
-      label: "Humidity ratio of the air",
-      symbol: "w",
-      kind: "humidityRatio",
-      start: 0,
-      limits: [0, 0.2],
-      typical: [0, 0.04],
-      help: "Zero leaves the vapour out.",
-    },
+    w: inletInputs.w,
     known: {
       label: "What is known of the compressor",
       options: { ratio: "its pressure ratio and efficiency", power: "its shaft power" },
       start: "ratio",
       help: "",
     },
-    p_1: {
-      label: "Pressure at the compressor inlet",
-      symbol: "p_1",
-      kind: "pressure",
-      start: 99_000,
-      limits: [10_000, 1_500_000],
-      typical: [60_000, 600_000],
-      help: "",
-      when: byRatio,
-    },
-    T_1: {
-      label: "Temperature at the compressor inlet",
-      symbol: "T_1",
-      kind: "temperature",
-      start: 298.15,
-      limits: [223.15, 473.15],
-      typical: [243.15, 393.15],
-      help: "",
-      when: byRatio,
-    },
+    p_1: { ...inletInputs.p_1, start: 99_000, when: byRatio },
+    T_1: { ...inletInputs.T_1, when: byRatio },
     r: { ...pressureRatioField, when: byRatio },
     efficiency: { ...compressorInputs.efficiency, when: byRatio },
     eta_s: compressorInputs.eta_s,
@@ -115,10 +90,16 @@ export default defineCalculator({
     n: engineInputs.n,
   },
   results: {
-    p_T: { label: "Pressure before the turbine, absolute", symbol: "p_T", kind: "pressure" },
+    p_T: {
+      heading: "Pressures",
+      label: "Pressure before the turbine, absolute",
+      symbol: "p_T",
+      kind: "pressure",
+    },
     p_m: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
     r_T: { label: "Expansion ratio of the turbine", symbol: "r_T", kind: "ratio" },
     p_gx: {
+      heading: "Exchange of the charge",
       label: "Mean effective pressure of the gas exchange, negative where it costs",
       symbol: "p_gx",
       kind: "pressureDifference",
@@ -128,7 +109,13 @@ export default defineCalculator({
       symbol: "W_gx",
       kind: "power",
     },
-    W_c: { label: "Shaft power of the compressor", symbol: "W_c", kind: "power", when: byRatio },
+    W_c: {
+      heading: "Turbocharger and exhaust",
+      label: "Shaft power of the compressor",
+      symbol: "W_c",
+      kind: "power",
+      when: byRatio,
+    },
     W_T: { label: "Power of the turbine", symbol: "W_T", kind: "power" },
     m_g: { label: "Exhaust gas flow", symbol: "m_g", kind: "massFlow" },
     T_g_out: { label: "Exhaust temperature after the turbine", symbol: "T_g_out", kind: "temperature" },

@@ -13,6 +13,7 @@ import { ambientInputs, inletLossField, isMoist } from "./parts/ambient.ts";
 import { chargeInputs } from "./parts/charge.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { coolerInputs, effectivenessField, waterInletField } from "./parts/cooler.ts";
+import { driveEfficiencyField } from "./parts/drive.ts";
 import { splitRelations, vapourRelations } from "./parts/relations.ts";
 
 const withFirst = { cooler: ["effectiveness"] } as const;
@@ -82,7 +83,7 @@ export default defineCalculator({
       label: "Pressure ratio of the first compressor",
       symbol: "r_1",
       start: 2,
-      limits: [1, 25],
+      limits: [1, 10],
       when: given,
     },
     least: {
@@ -148,13 +149,8 @@ export default defineCalculator({
     T_w_in_45: { ...waterInletField, symbol: "T_w_in_45", start: 303.15, when: withSecond },
     Delta_p_45: { ...coolerInputs.Delta_p_23, symbol: "Delta_p_45", start: 7000, when: withSecond },
     eta_b: {
-      label: "Efficiency of belt or gears",
-      symbol: "eta_b",
-      kind: "fraction",
-      start: 0.95,
-      limits: [0.3, 1],
-      typical: [0.9, 0.99],
-      help: "Common practice, no source: 0.93 to 0.97. Only for a compressor that the crankshaft drives.",
+      ...driveEfficiencyField,
+      help: `${driveEfficiencyField.help} Only for a compressor that the crankshaft drives.`,
     },
     limits: {
       label: "Limits of the hardware",
@@ -198,7 +194,7 @@ export default defineCalculator({
       label: "Highest ratio of the first",
       symbol: "r_1",
       start: 2.2,
-      limits: [1, 25],
+      limits: [1, 10],
       help: "From its map.",
       when: limited,
     },
@@ -207,7 +203,7 @@ export default defineCalculator({
       label: "Highest ratio of the second",
       symbol: "r_2",
       start: 3.5,
-      limits: [1, 25],
+      limits: [1, 10],
       help: "From its map.",
       when: limited,
     },

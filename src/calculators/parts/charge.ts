@@ -48,3 +48,13 @@ export const chargeInputs = {
     when: { moisture: ["ratio"] },
   },
 } as const satisfies Record<string, Field | Choice>;
+
+/** The humidity of any air, left out by most. */
+export const moistureInputs = {
+  moisture: {
+    ...chargeInputs.moisture,
+    label: "Humidity of the air",
+    options: { dry: "leave it out: dry air", ratio: "humidity ratio" },
+  },
+  w: chargeInputs.w,
+} as const satisfies Record<string, Field | Choice>;

@@ -1,4 +1,5 @@
 import type { Contributions } from "../../../calc/charge/contributions.ts";
+import { outfitName, setsOf, thoseIn } from "../../../calc/charge/device-set.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import type { Outcome, When } from "../engine/calculator.ts";
 
@@ -20,9 +21,9 @@ interface StateRow {
 /** Devices in the order of the air, as one stage and as two call them. */
 const devices = [
   { id: "C1", one: "compressor", two: "first compressor", fitted: {} },
-  { id: "K1", one: "cooler", two: "first cooler", fitted: { cooler_1: ["fitted"] } },
+  { id: "K1", one: "cooler", two: "first cooler", fitted: { cooler: ["effectiveness"] } },
   { id: "C2", one: undefined, two: "second compressor", fitted: {} },
-  { id: "K2", one: undefined, two: "second cooler", fitted: { cooler_2: ["fitted"] } },
+  { id: "K2", one: undefined, two: "second cooler", fitted: { cooler_45: ["effectiveness"] } },
 ] as const satisfies readonly { id: string; one: string | undefined; two: string; fitted: When }[];
 
 const changes = ["pressure", "heating", "cooling", "loss", "drying"] as const;
@@ -40,10 +41,18 @@ const two: When = { stages: ["two"] };
 const byHardware: When = { split: ["hardware"] };
 const byChanges: When = { split: ["changes"] };
 
+/** Outcomes that are a group of their own. */
+const underHeading = (
+  heading: string,
+  outcomes: readonly (readonly [id: string, Outcome])[],
+): Readonly<Record<string, Outcome>> =>
+  Object.fromEntries(outcomes.map(([id, outcome], i) => [id, i === 0 ? { ...outcome, heading } : outcome]));
+
 const part = (label: string, when: When): Outcome => ({ label, symbol: "Delta_D", kind: "ratio", when });
 
 /** What each device is credited with. */
-export const creditOutcomes: Readonly<Record<string, Outcome>> = Object.fromEntries(
+export const creditOutcomes: Readonly<Record<string, Outcome>> = underHeading(
+  "Split among the hardware",
   devices.flatMap((device) => [
     ...(device.one
       ? [
@@ -68,16 +77,21 @@ export const creditRows: Readonly<Record<"one" | "two", readonly Row[]>> = {
 const nth = { 1: "first", 2: "second" } as const;
 
 /** What each change of the air adds or takes. */
-export const changeOutcomes: Readonly<Record<string, Outcome>> = Object.fromEntries(
+export const changeOutcomes: Readonly<Record<string, Outcome>> = underHeading(
+  "Split among the changes of the air",
   changes.flatMap((change) => {
     const words = `From ${changeWords[change]}`;
-    const fitted = (n: 1 | 2): When => (ofCooler.includes(change) ? { [`cooler_${n}`]: ["fitted"] } : {});
+    const fitted = (n: 1 | 2): When =>
+      ofCooler.includes(change) ? { [n === 1 ? "cooler" : "cooler_45"]: ["effectiveness"] } : {};
     return [
       [`one_${change}`, part(words, { ...byChanges, ...one, ...fitted(1) })],
-      ...([1, 2] as const).map((n) => [
-        `${change}_${n}`,
-        part(`${words}, ${nth[n]} stage`, { ...byChanges, ...two, ...fitted(n) }),
-      ]),
+      ...([1, 2] as const).map(
+        (n) =>
+          [
+            `${change}_${n}`,
+            part(`${words}, ${nth[n]} stage`, { ...byChanges, ...two, ...fitted(n) }),
+          ] as const,
+      ),
     ] as const;
   }),
 );
@@ -89,19 +103,21 @@ export const changeRows: Readonly<Record<"one" | "two", readonly Row[]>> = {
   ),
 };
 
-/** Every set of devices by the bits of its number, as the table names it. */
-const sets = Array.from({ length: 2 ** devices.length }, (_, set) => ({
-  set,
-  ids: devices.filter((_, i) => (set >> i) % 2 === 1).map(({ id }) => id),
-  one: nameOf(set, "one"),
-  two: nameOf(set, "two"),
-}));
+/** The engine with every part of the hardware: the name that ids hold, and what the table calls it. */
+const outfits = setsOf(devices.length).map((set) => {
+  const ids: readonly string[] = thoseIn(devices, set).map(({ id }) => id);
+  return {
+    name: outfitName(ids),
+    isOfOne: !ids.includes("C2") && !ids.includes("K2"),
+    one: labelOf(ids, "one"),
+    two: labelOf(ids, "two"),
+  };
+});
 
-function nameOf(set: number, words: "one" | "two"): string {
-  const isFitted = (i: number) => (set >> i) % 2 === 1;
+function labelOf(ids: readonly string[], words: "one" | "two"): string {
   const some = [
-    named(isFitted(0), words === "two" && isFitted(2), "compressor", words),
-    named(isFitted(1), words === "two" && isFitted(3), "cooler", words),
+    named(ids.includes("C1"), ids.includes("C2"), "compressor", words),
+    named(ids.includes("K1"), ids.includes("K2"), "cooler", words),
   ].filter((name) => name !== "");
   return some.length === 0 ? "nothing" : some.join(", ");
 }
@@ -119,38 +135,38 @@ const inPicture = (label: string, rest: Omit<Outcome, "label" | "inPicture">): O
   inPicture: true,
 });
 
-/** The manifold of the engine with every part of the hardware, by the number of the set. */
+/** The manifold of the engine with every part of the hardware, and the losses of its coolers. */
 export const outfitOutcomes: Readonly<Record<string, Outcome>> = Object.fromEntries(
-  sets.flatMap(({ set, two: name }) => [
+  outfits.flatMap(({ name, two: label }) => [
     [
-      `loss_1_${set}`,
-      inPicture(`Loss of the first cooler with ${name}`, {
+      `loss_K1_of_${name}`,
+      inPicture(`Loss of the first cooler with ${label}`, {
         symbol: "Delta_p_23",
         kind: "pressureDifference",
       }),
     ],
     [
-      `loss_2_${set}`,
-      inPicture(`Loss of the second cooler with ${name}`, {
+      `loss_K2_of_${name}`,
+      inPicture(`Loss of the second cooler with ${label}`, {
         symbol: "Delta_p_45",
         kind: "pressureDifference",
       }),
     ],
-    [`p_${set}_fitted`, inPicture(`Pressure with ${name}`, { symbol: "p_m", kind: "pressure" })],
-    [`T_${set}_fitted`, inPicture(`Temperature with ${name}`, { symbol: "T_m", kind: "temperature" })],
-    [`D_${set}_fitted`, inPicture(`Density ratio with ${name}`, { symbol: "D_rho", kind: "ratio" })],
+    [`p_${name}`, inPicture(`Pressure with ${label}`, { symbol: "p_m", kind: "pressure" })],
+    [`T_${name}`, inPicture(`Temperature with ${label}`, { symbol: "T_m", kind: "temperature" })],
+    [`D_${name}`, inPicture(`Density ratio with ${label}`, { symbol: "D_rho", kind: "ratio" })],
   ]),
 );
 
-const manifoldOf = (set: number) => [`p_${set}_fitted`, `T_${set}_fitted`, `D_${set}_fitted`];
+const manifoldOf = (name: string) => [`p_${name}`, `T_${name}`, `D_${name}`];
 
 export const outfitRows: Readonly<Record<"one" | "two", readonly StateRow[]>> = {
-  one: sets
-    .slice(0, 4)
-    .map(({ set, one: label }) => ({ label, values: [`loss_1_${set}`, ...manifoldOf(set)] })),
-  two: sets.map(({ set, two: label }) => ({
+  one: outfits
+    .filter(({ isOfOne }) => isOfOne)
+    .map(({ name, one: label }) => ({ label, values: [`loss_K1_of_${name}`, ...manifoldOf(name)] })),
+  two: outfits.map(({ name, two: label }) => ({
     label,
-    values: [`loss_1_${set}`, `loss_2_${set}`, ...manifoldOf(set)],
+    values: [`loss_K1_of_${name}`, `loss_K2_of_${name}`, ...manifoldOf(name)],
   })),
 };
 
@@ -214,21 +230,15 @@ const changesOf = ({ changes: found }: Contributions, stages: "one" | "two"): Va
     ),
   );
 
-function outfitsOf({ hardware, devices: fitted }: Contributions): Values {
-  const values: Values = {};
-  for (const [own, { losses, end, D_rho }] of hardware?.outfits ?? []) {
-    const ids = fitted.filter((_, i) => (own >> i) % 2 === 1);
-    const set = sets.find(
-      (one) => one.ids.length === ids.length && one.ids.every((id) => ids.includes(id)),
-    )?.set;
-    values[`loss_1_${set}`] = losses.get("K1");
-    values[`loss_2_${set}`] = losses.get("K2");
-    values[`p_${set}_fitted`] = end.p;
-    values[`T_${set}_fitted`] = end.T;
-    values[`D_${set}_fitted`] = D_rho;
-  }
-  return values;
-}
+const outfitsOf = ({ hardware }: Contributions): Values =>
+  Object.fromEntries(
+    [...(hardware?.outfits ?? [])].flatMap(([name, { losses, end, D_rho }]) => [
+      ...[...losses].map(([id, loss]) => [`loss_${id}_of_${name}`, loss]),
+      [`p_${name}`, end.p],
+      [`T_${name}`, end.T],
+      [`D_${name}`, D_rho],
+    ]),
+  );
 
 function stationsOf({ inlet, paths }: Contributions): Values {
   const states = [

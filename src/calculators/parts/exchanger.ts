@@ -121,6 +121,24 @@ export const waterFlowInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
+/** A core by its two numbers, on the air. */
+export const coreInputs = {
+  NTU: {
+    ...coolerResults.NTU,
+    start: 3,
+    limits: [0, 50],
+    typical: [0.3, 6],
+    help: "Heat conductance over the heat-capacity rate of the air.",
+  },
+  R: {
+    ...coolerResults.R,
+    start: 0.5,
+    limits: [0, 20],
+    typical: [0, 2],
+    help: "Mass flow times heat capacity of the air, over that of the water.",
+  },
+} as const satisfies Record<string, Field>;
+
 /** With the water the wrong way round: what another arrangement becomes when its hoses are swapped. */
 const isWrongWay = ({ layout }: Arrangement) =>
   layout.kind === "along" ? layout.water === "with" : layout.kind === "across" && layout.order === "parallel";

@@ -9,7 +9,6 @@ import { bendThrust } from "../../../calc/flow/bend-thrust.ts";
 import { bendWallLoss } from "../../../calc/flow/bend-wall-loss.ts";
 import { bendsInSeries } from "../../../calc/flow/bends-in-series.ts";
 import { boreArea } from "../../../calc/flow/bore-area.ts";
-import { chokingLength } from "../../../calc/flow/choking-length.ts";
 import { closedEndThrust } from "../../../calc/flow/closed-end-thrust.ts";
 import { coefficientsInSeries } from "../../../calc/flow/coefficients-in-series.ts";
 import { conicalContractionLoss } from "../../../calc/flow/conical-contraction-loss.ts";
@@ -56,7 +55,7 @@ import { viscosity } from "../../../calc/fluids/viscosity.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
 /** The state of a stream in a bore, from its total side. */
-export const streamRelations: readonly AnyRelation[] = [
+export const flowingAirRelations: readonly AnyRelation[] = [
   boreArea,
   gasConstant,
   density,
@@ -120,7 +119,6 @@ export const frictionFlowRelations: readonly AnyRelation[] = [
   outletLoss,
   totalPressureLoss,
   thinningLoss,
-  chokingLength,
 ];
 
 /** Forces on a bend and on a closed end. */

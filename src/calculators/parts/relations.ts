@@ -75,14 +75,19 @@ import { waterViscosity } from "../../../calc/fluids/water/water-viscosity.ts";
 import { wickLatentHeat } from "../../../calc/fluids/wick-latent-heat.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 
-/** From a humidity reading to moist air, and what of its vapour a cooler leaves in it. */
-export const vapourRelations: readonly AnyRelation[] = [
+/** What of its vapour a cooler leaves in the air. */
+export const condensingRelations: readonly AnyRelation[] = [
   saturationPressure,
   enhancementFactor,
+  saturatedHumidityRatio,
+];
+
+/** From a humidity reading to moist air, and the same. */
+export const vapourRelations: readonly AnyRelation[] = [
+  ...condensingRelations,
   vapourPressure,
   humidityRatio,
   vapourPressureFromHumidityRatio,
-  saturatedHumidityRatio,
   wickLatentHeat,
   humidityRatioFromWetBulb,
 ];

@@ -1,4 +1,4 @@
-import { turbineBalance } from "../../../calc/compression/turbine-balance.ts";
+import { turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { modelSubject } from "../subject.ts";
 
 export default modelSubject(turbineBalance);

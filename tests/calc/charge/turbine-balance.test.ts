@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { type TurbineBalanceGiven, turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { constantHeatCapacity } from "../../../calc/compression/constant-heat-capacity.ts";
 import { expansionRatio } from "../../../calc/compression/expansion-ratio.ts";
-import { type TurbineBalanceGiven, turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { turbineIdealFall } from "../../../calc/compression/turbine-ideal-fall.ts";
 import { turbineNeededTemperature } from "../../../calc/compression/turbine-needed-temperature.ts";
 import { turbineOutletTemperature } from "../../../calc/compression/turbine-outlet-temperature.ts";
@@ -156,5 +156,29 @@ test("more than the gas holds is refused, with the exhaust temperature that woul
 test("a far expansion is remarked on", () => {
   const trace = recording();
   turbineBalance({ ...pump, W_c: 35e3 }, trace);
-  expect(trace.notes.some(({ says }) => says.includes("single wheel"))).toBe(true);
+  expect(trace.notes.find(({ says }) => says.includes("single wheel"))?.about).toBe("r_T");
+});
+
+test("a heat capacity that does not go with its ratio is remarked on, with the nearest that does", () => {
+  const notes = (change: Partial<TurbineBalanceGiven>) => {
+    const trace = recording();
+    turbineBalance({ ...pump, ...change }, trace);
+    return trace.notes.filter(({ about }) => about === "c_p_g");
+  };
+  expect(notes({})).toEqual([]);
+  for (const c_p_g of [950, 1400]) {
+    const [note] = notes({ c_p_g });
+    const bound = note?.limit?.value ?? 0;
+    expect(Math.abs(bound - 1150)).toBeLessThan(Math.abs(c_p_g - 1150));
+    expect(notes({ c_p_g: bound })).toEqual([]);
+    expect((bound * 0.33) / 1.33).toBeCloseTo(c_p_g < 1150 ? 270 : 300, 9);
+  }
+});
+
+test("air with more vapour than it can hold is remarked on", () => {
+  const { W_c: _, p_m: __, ...rest } = pump;
+  const machine = { efficiency: "isentropic", eta_s: 0.74, heatCapacity: "real" } as const;
+  const trace = recording();
+  turbineBalance({ ...rest, ...machine, known: "ratio", p_1: 99e3, T_1: 298.15, r: 2.2, w: 0.05 }, trace);
+  expect(trace.notes.map(({ about }) => about)).toEqual(["w"]);
 });

@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { barometerAltitude } from "../../../calc/atmosphere/barometer-altitude.ts";
 import { chargeDensity } from "../../../calc/charge/charge-density.ts";
 import { chargePath } from "../../../calc/charge/charge-path.ts";
+import { contributions } from "../../../calc/charge/contributions.ts";
+import { coolerGain } from "../../../calc/charge/cooler-gain.ts";
+import { turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { airDemand } from "../../../calc/engine/air-demand.ts";
 import { waterState } from "../../../calc/fluids/water/water.ts";
@@ -85,8 +88,92 @@ const engine = {
   lambda: number(0.4, 3),
   AFR_st: fc.constant(14.6),
 };
+/** Mostly what models accept, so that they go on to their notes; sometimes anything. */
+const mostly = (good: readonly [number, number], any: readonly [number, number]) =>
+  fc.oneof({ weight: 15, arbitrary: number(...good) }, { weight: 1, arbitrary: number(...any) });
+const inlet = {
+  p_1: mostly([80e3, 105e3], [-1e4, 6e6]),
+  T_1: mostly([270, 310], [150, 550]),
+  w: mostly([0, 0.05], [-0.1, 1.1]),
+};
+const machineWithin = {
+  ...machine,
+  eta_s: mostly([0.4, 1], [-0.1, 1.2]),
+  eta_p: mostly([0.5, 1], [-0.1, 1.2]),
+  kappa: mostly([1.3, 1.45], [1, 1.7]),
+};
+const turbine = {
+  eta_T: mostly([0.3, 0.9], [0, 1.1]),
+  eta_m: mostly([0.8, 1], [0, 1.1]),
+  T_g: mostly([600, 1300], [200, 1700]),
+  p_T_out: mostly([90e3, 120e3], [0, 2e6]),
+  kappa_g: mostly([1.25, 1.4], [1, 1.8]),
+  c_p_g: mostly([1000, 1300], [300, 4000]),
+  lambda: mostly([0.7, 3], [0, 25]),
+  AFR_st: fc.constant(14.6),
+  x_wg: mostly([0, 0.5], [-0.05, 1]),
+};
+const cooled = {
+  P: mostly([0.05, 1], [-0.1, 1.1]),
+  T_w_in: mostly([275, 360], [200, 500]),
+  Delta_p_23: mostly([0, 60e3], [-100, 600e3]),
+};
+const ratio = mostly([1, 4], [0.9, 11]);
 
 const models = [
+  {
+    name: "cooler gain",
+    model: coolerGain,
+    given: fc.record({
+      ...inlet,
+      ...machineWithin,
+      ...turbine,
+      ...cooled,
+      r: ratio,
+      cooler: fc.constantFrom("effectiveness", "temperature"),
+      T_3: mostly([280, 330], [100, 1100]),
+      m_a: mostly([0.05, 2], [-0.1, 2]),
+      drive: fc.constantFrom("crankshaft", "exhaust"),
+      eta_b: mostly([0.5, 1], [-0.1, 1.1]),
+    }),
+  },
+  {
+    name: "contributions",
+    model: contributions,
+    given: fc.record({
+      ...inlet,
+      ...cooled,
+      split: fc.constantFrom("hardware", "changes"),
+      stages: fc.constantFrom("one", "two"),
+      r_1: ratio,
+      eta_s: mostly([0.4, 1], [-0.1, 1.2]),
+      cooler: fc.constantFrom("effectiveness", "none"),
+      r_2: ratio,
+      eta_s_2: mostly([0.4, 1], [-0.1, 1.2]),
+      cooler_45: fc.constantFrom("effectiveness", "none"),
+      P_45: cooled.P,
+      T_w_in_45: cooled.T_w_in,
+      Delta_p_45: cooled.Delta_p_23,
+      n_p: mostly([1, 2], [0.5, 3]),
+    }),
+  },
+  {
+    name: "turbine balance",
+    model: turbineBalance,
+    given: fc.record({
+      ...inlet,
+      ...machineWithin,
+      ...turbine,
+      V_d: number(1e-3, 0.05),
+      n: number(1, 150),
+      m_a: mostly([0.05, 2], [-0.1, 2]),
+      known: fc.constantFrom("ratio", "power"),
+      r: ratio,
+      Delta_p_23: cooled.Delta_p_23,
+      W_c: mostly([0, 1e5], [-1e3, 2e8]),
+      p_m: mostly([90e3, 500e3], [-1e4, 2e8]),
+    }),
+  },
   {
     name: "charge path",
     model: chargePath,

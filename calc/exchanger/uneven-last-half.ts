@@ -3,10 +3,10 @@ import { explicit } from "../relation/relation.ts";
 /**
  * Flow through the second of two halves over its even share: what the first leaves.
  *
- * @example unevenLastPart.compute({ omega_1: 1.2 }) // 0.8
+ * @example unevenLastHalf.compute({ omega_1: 1.2 }) // 0.8
  */
-export const unevenLastPart = explicit({
-  id: "exchanger/uneven-last-part",
+export const unevenLastHalf = explicit({
+  id: "exchanger/uneven-last-half",
   title: "Flow through the other half",
   inputs: {
     omega_1: { symbol: "omega_1", kind: "ratio" },

@@ -3,10 +3,10 @@ import { explicit } from "../relation/relation.ts";
 /**
  * Pressure loss in Pa of a cooler: inlet header, core, outlet header.
  *
- * @example headerLossWithCore.compute({ hd_in: 1000, core: 684.4, hd_out: 500 }) // 2184.4 Pa
+ * @example coolerLoss.compute({ hd_in: 1000, core: 684.4, hd_out: 500 }) // 2184.4 Pa
  */
-export const headerLossWithCore = explicit({
-  id: "flow/header-loss-with-core",
+export const coolerLoss = explicit({
+  id: "flow/cooler-loss",
   title: "Pressure loss of a cooler with its headers",
   inputs: {
     hd_in: { symbol: "Delta_p_hd_in", kind: "pressureDifference" },
