@@ -1,15 +1,17 @@
 import { maskingLossFactor } from "../flow/masking-loss-factor.ts";
 import { maskingSpeed } from "../flow/masking-speed.ts";
+import { acceptAirTemperature } from "../fluids/accept-air.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import type { Arrangement } from "./arrangement.ts";
 import { arrangementOf } from "./arrangements.ts";
+import { COOLANT_TEMPERATURE } from "./cooler.ts";
 import { coolerOutletTemperature } from "./cooler-outlet-temperature.ts";
 import { temperatureChange } from "./temperature-change.ts";
 import { unevenCapacityRatio } from "./uneven-capacity-ratio.ts";
 import { unevenHalves } from "./uneven-halves.ts";
-import { unevenLastPart } from "./uneven-last-part.ts";
+import { unevenLastHalf } from "./uneven-last-half.ts";
 import { unevenLastThird } from "./uneven-last-third.ts";
 import { unevenLossHalves } from "./uneven-loss-halves.ts";
 import { unevenLossThirds } from "./uneven-loss-thirds.ts";
@@ -48,7 +50,6 @@ export interface UnevenFlow {
 }
 
 const LEAST_FLOW = 0.05;
-const TEMPERATURE = { kind: "temperature", atLeast: 173.15, atMost: 1000 } as const;
 const EXPONENT = { kind: "ratio", atLeast: 0, atMost: 1 } as const;
 
 /**
@@ -64,7 +65,7 @@ const EXPONENT = { kind: "ratio", atLeast: 0, atMost: 1 } as const;
  *   n_p: 1.8, wrong: "halves", omega_1: 1.2 }).P_u // 0.7680
  */
 export const unevenFlow: Model<UnevenFlowGiven, UnevenFlow> = (given, trace = plain) => {
-  const cooler = acceptCooler(given);
+  const cooler = acceptFacedCooler(given);
   const { arrangement, NTU, R, T_2, T_w_in } = cooler;
   const P = trace.use(arrangement.effectiveness, { NTU, R }, `${arrangement.name}, clean and even`);
   const { P_u, Phi } = faults[given.wrong](given, cooler, trace);
@@ -80,7 +81,7 @@ export const unevenFlow: Model<UnevenFlowGiven, UnevenFlow> = (given, trace = pl
   return { P, P_u, T_3, T_3_u, Delta_T, Phi };
 };
 
-interface Cooler {
+interface FacedCooler {
   readonly arrangement: Arrangement;
   readonly NTU: SI;
   readonly R: SI;
@@ -91,12 +92,12 @@ interface Cooler {
   readonly n_p: SI;
 }
 
-const acceptCooler = (given: UnevenFlowGiven): Cooler => ({
+const acceptFacedCooler = (given: UnevenFlowGiven): FacedCooler => ({
   arrangement: arrangementOf(given.arrangement),
   NTU: accept("NTU", "The number of transfer units", given.NTU, { kind: "ratio", above: 0, atMost: 50 }),
   R: accept("R", "The ratio of the heat-capacity rates", given.R, { kind: "ratio", atLeast: 0, atMost: 20 }),
-  T_2: accept("T_2", "The air temperature before the cooler", given.T_2, TEMPERATURE),
-  T_w_in: accept("T_w_in", "The water temperature at the inlet", given.T_w_in, TEMPERATURE),
+  T_2: acceptAirTemperature("T_2", "The air temperature before the cooler", given.T_2),
+  T_w_in: accept("T_w_in", "The water temperature at the inlet", given.T_w_in, COOLANT_TEMPERATURE),
   s_a: accept("s_a", "The share of the air side in the resistance", given.s_a, {
     kind: "fraction",
     atLeast: 0,
@@ -117,7 +118,7 @@ interface Faulty {
 
 const faults = { masked, halves, thirds } satisfies Record<UnevenFlowGiven["wrong"], unknown>;
 
-function masked(given: UnevenFlowGiven, cooler: Cooler, trace: Trace): Faulty {
+function masked(given: UnevenFlowGiven, cooler: FacedCooler, trace: Trace): Faulty {
   const x_b = accept("x_b", "The share of the face that is blocked", given.x_b, {
     kind: "fraction",
     atLeast: 0,
@@ -130,16 +131,16 @@ function masked(given: UnevenFlowGiven, cooler: Cooler, trace: Trace): Faulty {
   return { P_u, Phi: trace.use(maskingLossFactor, { omega, n_p }, "core") };
 }
 
-function halves(given: UnevenFlowGiven, cooler: Cooler, trace: Trace): Faulty {
+function halves(given: UnevenFlowGiven, cooler: FacedCooler, trace: Trace): Faulty {
   const omega_1 = acceptFlow("omega_1", "The flow through the first half", given.omega_1, 2);
-  const omega_2 = trace.use(unevenLastPart, { omega_1 }, "second half");
+  const omega_2 = trace.use(unevenLastHalf, { omega_1 }, "second half");
   const P_1 = effectivenessOf(cooler, omega_1, trace, "first half");
   const P_2 = effectivenessOf(cooler, omega_2, trace, "second half");
   const P_u = trace.use(unevenHalves, { omega_1, P_1, omega_2, P_2 }, "mixed behind the cooler");
   return { P_u, Phi: trace.use(unevenLossHalves, { omega_1, omega_2, n_p: cooler.n_p }, "core") };
 }
 
-function thirds(given: UnevenFlowGiven, cooler: Cooler, trace: Trace): Faulty {
+function thirds(given: UnevenFlowGiven, cooler: FacedCooler, trace: Trace): Faulty {
   const omega_1 = acceptFlow("omega_1", "The flow through the first third", given.omega_1, 3 - LEAST_FLOW);
   const omega_2 = acceptFlow("omega_2", "The flow through the second third", given.omega_2, 3 - omega_1);
   const omega_3 = trace.use(unevenLastThird, { omega_1, omega_2 }, "last third");
@@ -162,12 +163,12 @@ const acceptFlow = (field: string, what: string, omega: SI | undefined, left: SI
     atMost: left - LEAST_FLOW,
   });
 
-function unitsOf({ NTU, s_a, n_h }: Cooler, omega: SI, trace: Trace, where: string): SI {
+function unitsOf({ NTU, s_a, n_h }: FacedCooler, omega: SI, trace: Trace, where: string): SI {
   return trace.use(unevenTransferUnits, { NTU, omega, s_a, n_h }, where);
 }
 
 /** Of a part of the face with its own share of the water. */
-function effectivenessOf(cooler: Cooler, omega: SI, trace: Trace, where: string): SI {
+function effectivenessOf(cooler: FacedCooler, omega: SI, trace: Trace, where: string): SI {
   const { arrangement, R } = cooler;
   const NTU = unitsOf(cooler, omega, trace, where);
   const R_i = trace.use(unevenCapacityRatio, { R, omega }, where);

@@ -1,7 +1,7 @@
 import { explicit } from "../relation/relation.ts";
 
 /**
- * Exit loss coefficient of a core, on the head of the speed in its passages, from the momentum factor K_d of the flow in the
+ * Exit loss coefficient of a core, on the dynamic pressure in its passages, from the momentum factor K_d of the flow in the
  * passages and the ratio sigma of the free-flow area to the area of the face. Negative where the profile, as it evens out,
  * gives back more than the expansion takes.
  *
@@ -17,6 +17,6 @@ export const coreExitCoefficient = explicit({
   result: { symbol: "K_e", kind: "ratio" },
   expression: "1 - 2 * K_d * sigma + sigma^2",
   sources: [{ key: "kays-1950", where: "exit of many equal passages", standing: "from memory" }],
-  accuracy: "0.1 of the head of the speed",
+  accuracy: "0.1 of the dynamic pressure",
   compute: ({ K_d, sigma }) => 1 - 2 * K_d * sigma + sigma ** 2,
 });

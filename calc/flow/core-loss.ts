@@ -1,11 +1,18 @@
+import {
+  acceptAbsolutePressure,
+  acceptAirTemperature,
+  acceptFlow,
+  acceptHumidityRatio,
+} from "../fluids/accept-air.ts";
 import { density } from "../fluids/density.ts";
+import { noteFog } from "../fluids/fog-note.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
 import { viscosity } from "../fluids/viscosity.ts";
-import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { boreArea } from "./bore-area.ts";
+import { coolerLoss } from "./cooler-loss.ts";
 import { coreAcceleration } from "./core-acceleration.ts";
 import { coreEntranceCoefficient } from "./core-entrance-coefficient.ts";
 import { coreEntranceLoss } from "./core-entrance-loss.ts";
@@ -20,7 +27,6 @@ import { coreReynolds } from "./core-reynolds.ts";
 import { acceptCore, type Core, type CoreGiven } from "./core-shape.ts";
 import { ductSpeed } from "./duct-speed.ts";
 import { fittingLoss } from "./fitting-loss.ts";
-import { headerLossWithCore } from "./header-loss-with-core.ts";
 import { headerShare } from "./header-share.ts";
 import { maskingOpenArea } from "./masking-open-area.ts";
 import { massFlux } from "./mass-flux.ts";
@@ -56,7 +62,6 @@ export interface CoreLoss {
   readonly s_hd: SI | undefined;
 }
 
-const TEMPERATURE = { kind: "temperature", atLeast: 173.15, atMost: 1000 } as const;
 /** Past this share of the pressure the density changes too much on the way for one mean: common practice, no source. */
 const LARGE_SHARE = 0.1;
 
@@ -72,23 +77,12 @@ const LARGE_SHARE = 0.1;
  *   f_F: 0.042711, surface: "interrupted", headers: "none" }).Delta_p_core // 684.4 Pa
  */
 export const coreLoss: Model<CoreLossGiven, CoreLoss> = (given, trace = plain) => {
-  const m_a = accept("m_a", "The air flow", given.m_a, { kind: "massFlow", above: 0, atMost: 1000 });
-  const air: Air = {
-    p_2: accept("p_2", "The pressure before the cooler, absolute,", given.p_2, {
-      kind: "pressure",
-      above: 0,
-      atMost: 5e6,
-    }),
-    T_2: accept("T_2", "The air temperature before the cooler", given.T_2, TEMPERATURE),
-    T_3: accept("T_3", "The air temperature after the cooler", given.T_3, TEMPERATURE),
-    R_m: trace.use(
-      gasConstant,
-      {
-        w: accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 }),
-      },
-      "air",
-    ),
-  };
+  const m_a = acceptFlow("m_a", "The air flow", given.m_a);
+  const p_2 = acceptAbsolutePressure("p_2", "The pressure before the cooler, absolute,", given.p_2);
+  const T_2 = acceptAirTemperature("T_2", "The air temperature before the cooler", given.T_2);
+  const T_3 = acceptAirTemperature("T_3", "The air temperature after the cooler", given.T_3);
+  const w = acceptHumidityRatio("w", given.w);
+  const air: Air = { p_2, T_2, T_3, R_m: trace.use(gasConstant, { w }, "air") };
   const core = acceptCore(given);
 
   const found = pass(core, air, m_a, trace);
@@ -102,13 +96,15 @@ export const coreLoss: Model<CoreLossGiven, CoreLoss> = (given, trace = plain) =
       },
     );
 
-  if (found.Delta_p_23 > LARGE_SHARE * air.p_2)
+  if (found.Delta_p_23 > LARGE_SHARE * p_2)
     trace.note({
       about: "Delta_p_core",
       says: "The loss is a larger share of the pressure than the bound. The density then changes so much on the way that one mean no longer stands for it, and the real loss is another.",
       limit: { value: LARGE_SHARE, kind: "fraction" },
     });
-  noteRealGas({ p: air.p_2, T: Math.min(air.T_2, air.T_3) }, "rho_in", trace);
+  if (T_3 < T_2) noteFog({ T: T_3, p: found.p_3, w }, "w", trace, "behind the cooler");
+  else noteFog({ T: T_2, p: p_2, w }, "w", trace, "before the cooler");
+  noteRealGas({ p: p_2, T: Math.min(T_2, T_3) }, "rho_in", trace);
   return found;
 };
 
@@ -196,7 +192,7 @@ function pass(core: Core, air: Air, m: SI, trace: Trace): CoreLoss | undefined {
   const Delta_p_hd_out = lossOfHeader(core.headers.outlet, behind, trace, "outlet header");
   const p_3 = trace.use(pressureAfterLoss, { p_in: p_out, Delta_p: Delta_p_hd_out }, "outlet header");
   const headers = { hd_in: Delta_p_hd_in, hd_out: Delta_p_hd_out };
-  const Delta_p_23 = trace.use(headerLossWithCore, { ...headers, core: Delta_p_core }, "cooler");
+  const Delta_p_23 = trace.use(coolerLoss, { ...headers, core: Delta_p_core }, "cooler");
   const s_hd =
     Delta_p_23 > 0 ? trace.use(headerShare, { ...headers, Delta_p: Delta_p_23 }, "cooler") : undefined;
   return { ...common, Delta_p_23, p_3, Delta_p_hd_in, Delta_p_hd_out, s_hd };

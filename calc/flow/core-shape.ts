@@ -12,12 +12,12 @@ export const momentumFactors = {
   turbulent: 1.04,
 } as const satisfies Readonly<Record<string, number>>;
 
-export type Surface = keyof typeof momentumFactors | "own";
+export type Passages = keyof typeof momentumFactors | "own";
 
 /**
  * A core: free-flow area in m² and its share of the face, flow length and hydraulic diameter in m, Fanning factor, the kind
  * of surface (or the momentum factor itself), and the share of the face that is blocked. Headers with loss coefficients on
- * the head of the speed in bores in m, or none.
+ * the dynamic pressure in bores in m, or none.
  */
 export interface CoreGiven {
   readonly A_c?: SI | undefined;
@@ -25,7 +25,7 @@ export interface CoreGiven {
   readonly L?: SI | undefined;
   readonly D_h?: SI | undefined;
   readonly f_F?: SI | undefined;
-  readonly surface: Surface;
+  readonly surface: Passages;
   readonly K_d?: SI | undefined;
   readonly x_b?: SI | undefined;
   readonly headers: "none" | "own";

@@ -14,7 +14,7 @@ import { roughnessOf } from "./duct-surface.ts";
 import { entranceJet } from "./entrance-jet.ts";
 import { entranceLoss } from "./entrance-loss.ts";
 import { lossOfLength } from "./loss-of-length.ts";
-import { mitreLength } from "./mitre-length.ts";
+import { mitreLength, TABLED_MITRES } from "./mitre-length.ts";
 import { mitreLoss } from "./mitre-loss.ts";
 import { roughFrictionFactor } from "./rough-friction-factor.ts";
 import { sharpContractionLoss } from "./sharp-contraction-loss.ts";
@@ -136,14 +136,20 @@ export function bendCoefficient(bend: DuctParts["bend"], f: SI, trace: Trace): S
   return trace.use(bendLoss, { K_w, K_sep }, "one bend");
 }
 
+/** Below this the other handbook's formula is far off: it still has a loss at no angle. */
+const LEAST_BEND = 45 * degree;
+
 /**
- * The same by the table of another handbook, which counts on steel pipe whatever the wall is. Missing outside the table:
- * tighter than one bore or wider than twenty, or a mitre bend of more than 90°.
+ * The same by the table of another handbook, which counts on steel pipe whatever the wall is. Missing outside the table: a
+ * smooth bend below 45°, tighter than one bore or wider than twenty, or a mitre bend below 15° or above 90°.
  */
 export function tabledBendCoefficient(bend: DuctParts["bend"], d: SI, trace: Trace): SI | undefined {
   const where = "one bend, by the table";
   const { theta } = bend;
-  const isOnTable = bend.kind === "mitre" ? theta <= Math.PI / 2 : bend.R_b >= 1 && bend.R_b <= 20;
+  const isOnTable =
+    bend.kind === "mitre"
+      ? theta >= TABLED_MITRES.from && theta <= TABLED_MITRES.to
+      : theta >= LEAST_BEND && bend.R_b >= 1 && bend.R_b <= 20;
   if (!isOnTable || d <= roughnessOf.steel) return undefined;
   const f_T = trace.use(roughFrictionFactor, { k_s: roughnessOf.steel, d }, where);
   if (bend.kind === "mitre") {

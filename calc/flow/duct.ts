@@ -1,4 +1,11 @@
 import { gaugePressure } from "../atmosphere/gauge-pressure.ts";
+import {
+  acceptAbsolutePressure,
+  acceptAirTemperature,
+  acceptFlow,
+  acceptHumidityRatio,
+} from "../fluids/accept-air.ts";
+import { noteFog } from "../fluids/fog-note.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
 import { viscosity } from "../fluids/viscosity.ts";
@@ -9,7 +16,6 @@ import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { bendThrust } from "./bend-thrust.ts";
 import { bendsInSeries } from "./bends-in-series.ts";
 import { boreArea } from "./bore-area.ts";
-import { chokingLength } from "./choking-length.ts";
 import { closedEndThrust } from "./closed-end-thrust.ts";
 import { coefficientsInSeries } from "./coefficients-in-series.ts";
 import { criticalSpeedRatio } from "./critical-speed-ratio.ts";
@@ -28,7 +34,7 @@ import { fittingLoss } from "./fitting-loss.ts";
 import { frictionFactorAllRegimes } from "./friction-factor-all-regimes.ts";
 import { frictionLeft } from "./friction-left.ts";
 import { frictionNumber } from "./friction-number.ts";
-import { frictionToChoking } from "./friction-to-choking.ts";
+import { frictionToChoking, straightened } from "./friction-to-choking.ts";
 import { frictionTransitionPart } from "./friction-transition-part.ts";
 import { frictionTurbulentPart } from "./friction-turbulent-part.ts";
 import { machFromFrictionToChoking } from "./mach-from-friction-to-choking.ts";
@@ -79,7 +85,6 @@ export interface Duct {
   readonly K_1: SI;
   readonly K_1_other: SI | undefined;
   readonly m_star: SI;
-  readonly L_star: SI | undefined;
   readonly F_b: SI | undefined;
   readonly F_e: SI;
 }
@@ -102,7 +107,6 @@ interface Friction {
   readonly K_1: SI;
   readonly K_b: SI;
   readonly K_ent: SI;
-  readonly K: SI;
   readonly Lambda: SI;
 }
 
@@ -110,8 +114,6 @@ interface Friction {
 const FAST = 0.2;
 const LAMINAR = 2300;
 const TURBULENT = 4000;
-/** Farther than this nobody pipes charge air, m. */
-const FARTHEST = 1000;
 /** So small a part of what the bare bore passes is no flow. */
 const NO_FLOW = 1e-9;
 const TOLERANCE = 1e-14;
@@ -129,10 +131,10 @@ const TOLERANCE = 1e-14;
  *   R_b: 1.5, inlet: "none", outlet: "plenum", K_o: 0, p_0: 100e3 }).Delta_p_tot // 3764 Pa
  */
 export const duct: Model<DuctGiven, Duct> = (given, trace = plain) => {
-  const m_a = accept("m_a", "The air flow", given.m_a, { kind: "massFlow", above: 0, atMost: 10_000 });
+  const m_a = acceptFlow("m_a", "The air flow", given.m_a);
   const p_0 = accept("p_0", "The barometer", given.p_0, { kind: "pressure", above: 0, atMost: 200_000 });
   const fixed = acceptFixed(given, trace);
-  const m_star = mostFlow(fixed);
+  const m_star = chokingFlow(fixed);
   refuse(
     m_a > m_star,
     "m_a",
@@ -141,7 +143,7 @@ export const duct: Model<DuctGiven, Duct> = (given, trace = plain) => {
   );
   const { stream, d, L, parts, K_o } = fixed;
   const friction = frictionAt(fixed, m_a, trace);
-  const { inlet, Re, f, K_1, K_b, K_ent, K } = friction;
+  const { inlet, Re, f, K_1, K_b, K_ent } = friction;
   const K_x = outletCoefficient(parts.outlet, d, trace);
   const { rho, c } = inlet;
   const cost = (coefficient: SI, where: string) =>
@@ -155,11 +157,11 @@ export const duct: Model<DuctGiven, Duct> = (given, trace = plain) => {
   };
   const Delta_p_inc = trace.use(ductLoss, losses, "duct");
 
-  const { end, Lambda_star } = endOfBore(friction, trace);
+  const end = endOfBore(friction, trace);
   const out = afterOutlet(end, K_x, fixed, m_a, trace);
   const Delta_p_tot = trace.use(totalPressureLoss, { p_tot_in: stream.p, p_tot_out: out.p_tot }, "duct");
-  const L_star = trace.use(chokingLength, { Lambda_star, K, f, d }, "duct");
   remark(Re, end.Ma, trace);
+  noteFog({ T: inlet.T_stat, p: inlet.p_stat, w: stream.w }, "w", trace);
   noteRealGas({ p: inlet.p_stat, T: inlet.T_stat }, "Delta_p_inc", trace);
   return {
     Delta_p_tot,
@@ -177,23 +179,14 @@ export const duct: Model<DuctGiven, Duct> = (given, trace = plain) => {
     K_1,
     K_1_other: tabledBendCoefficient(parts.bend, d, trace),
     m_star,
-    L_star: L_star > FARTHEST ? undefined : L_star,
     ...thrusts(inlet, fixed, m_a, p_0, trace),
   };
 };
 
 function acceptFixed(given: DuctGiven, trace: Trace): Fixed {
-  const p = accept("p_in", "The total pressure at the inlet, absolute,", given.p_in, {
-    kind: "pressure",
-    above: 0,
-    atMost: 5e6,
-  });
-  const T = accept("T_in", "The total temperature at the inlet", given.T_in, {
-    kind: "temperature",
-    atLeast: 173.15,
-    atMost: 1000,
-  });
-  const w = accept("w", "The humidity ratio", given.w ?? 0, { kind: "humidityRatio", atLeast: 0, atMost: 1 });
+  const p = acceptAbsolutePressure("p_in", "The total pressure at the inlet, absolute,", given.p_in);
+  const T = acceptAirTemperature("T_in", "The total temperature at the inlet", given.T_in);
+  const w = acceptHumidityRatio("w", given.w);
   const d = accept("d", "The bore", given.d, { kind: "length", above: 0, atMost: 10 });
   const L = accept("L", "The straight length", given.L, { kind: "pipeLength", atLeast: 0, atMost: 10_000 });
   const k_s =
@@ -234,16 +227,16 @@ function frictionAt({ stream, d, L, k_s, K_o, parts }: Fixed, m_a: SI, trace: Tr
   const K_ent = inletCoefficient(parts.inlet, d, f, trace);
   const K = trace.use(coefficientsInSeries, { K_ent, K_b, K_o }, "duct");
   const Lambda = trace.use(frictionNumber, { f, L, d, K }, "duct");
-  return { inlet, Re, f, K_1, K_b, K_ent, K, Lambda };
+  return { inlet, Re, f, K_1, K_b, K_ent, Lambda };
 }
 
 /** The largest flow in kg/s: there the friction number of the duct is just what the stream takes until it chokes. */
-function mostFlow(fixed: Fixed): SI {
+function chokingFlow(fixed: Fixed): SI {
   const bare = mostThrough(fixed.stream);
-  const bend = (friction: number) => 1 / Math.sqrt(1 + Math.max(friction, 0));
   const beyond = (m: SI) => {
     const { inlet, Lambda } = frictionAt(fixed, m, plain);
-    return bend(frictionToChoking.compute({ Ma: inlet.Ma, kappa: inlet.kappa })) - bend(Lambda);
+    const { Ma, kappa } = inlet;
+    return straightened(frictionToChoking.compute({ Ma, kappa })) - straightened(Lambda);
   };
   // The bare bore chokes at its own inlet; rounding may leave the sum there a last digit short of zero.
   if (beyond(bare) <= 0) return bare;
@@ -257,13 +250,10 @@ interface End {
 }
 
 /** The end of the bore, before any outlet. Without friction it is the inlet, to the last digit. */
-function endOfBore(
-  { inlet, Lambda }: Friction,
-  trace: Trace,
-): { readonly end: End; readonly Lambda_star: SI } {
+function endOfBore({ inlet, Lambda }: Friction, trace: Trace): End {
   const { kappa, p_stat: p_stat_in, p_tot: p_tot_in, Ma: Ma_in } = inlet;
+  if (Lambda === 0) return { p_stat: p_stat_in, p_tot: p_tot_in, Ma: Ma_in };
   const Lambda_star = trace.use(frictionToChoking, { Ma: Ma_in, kappa }, "duct inlet");
-  if (Lambda === 0) return { end: { p_stat: p_stat_in, p_tot: p_tot_in, Ma: Ma_in }, Lambda_star };
   const left = trace.use(frictionLeft, { Lambda_in: Lambda_star, Lambda }, "end of the bore");
   // At the largest flow nothing is left, and rounding may make it less.
   const Lambda_left = Math.max(left, 0);
@@ -282,7 +272,7 @@ function endOfBore(
     { p_tot_in, p_stat_in, p_stat_end, Pi_in, Pi_end },
     "duct",
   );
-  return { end: { p_stat: p_stat_end, p_tot: p_tot_end, Ma: Ma_end }, Lambda_star };
+  return { p_stat: p_stat_end, p_tot: p_tot_end, Ma: Ma_end };
 }
 
 function afterOutlet(

@@ -7,6 +7,12 @@ export const frictionNumberToChoking = (Ma: number, kappa: number): number =>
   ((kappa + 1) / kappa) * Math.log(criticalSpeedRatio.compute({ Ma, kappa }));
 
 /**
+ * A friction number straightened: nearly proportional to the Mach number of the stream that chokes after it, and 1 at the speed
+ * of sound, where the number itself grows without end as the stream slows. For searches.
+ */
+export const straightened = (friction: number): number => 1 / Math.sqrt(1 + Math.max(friction, 0));
+
+/**
  * How large a friction number, f L/d, a stream of Mach number Ma takes in a pipe of one bore, without heat, until it reaches the
  * speed of sound.
  *

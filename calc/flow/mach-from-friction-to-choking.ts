@@ -1,7 +1,7 @@
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { refuse } from "../quantity/accept.ts";
 import { implicit } from "../relation/relation.ts";
-import { frictionNumberToChoking } from "./friction-to-choking.ts";
+import { frictionNumberToChoking, straightened } from "./friction-to-choking.ts";
 
 function subsonicMach(left: number, kappa: number): number {
   refuse(
@@ -12,11 +12,8 @@ function subsonicMach(left: number, kappa: number): number {
   );
   // The logarithm takes off less than this leaves, for every heat-capacity ratio that a gas has.
   const slowest = 0.5 / Math.sqrt(kappa * left + 1);
-  // Nearly straight in the Mach number, where the friction number itself grows as its inverse square.
-  const bend = (friction: number) => 1 / Math.sqrt(1 + Math.max(friction, 0));
-  return bracketedRoot((Ma) => bend(frictionNumberToChoking(Ma, kappa)) - bend(left), slowest, 1, {
-    tolerance: Number.EPSILON * slowest,
-  });
+  const beyond = (Ma: number) => straightened(frictionNumberToChoking(Ma, kappa)) - straightened(left);
+  return bracketedRoot(beyond, slowest, 1, { tolerance: Number.EPSILON * slowest });
 }
 
 /**

@@ -1,24 +1,20 @@
 import { explicit } from "../relation/relation.ts";
 
 /**
- * Exponent of a pressure loss over the flow from two readings: losses in Pa, mean densities in kg/m³, flows in kg/s. The
- * flows have to differ. Losses times densities are compared, so that the density does not pass for the flow.
+ * Exponent of a pressure loss over the flow from two readings: their loss coefficients differ by a power of their Reynolds
+ * numbers, which have to differ. So neither density nor viscosity passes for the flow.
  *
- * @example measuredExponent.compute({ Delta_p_I: 500, rho_I: 1.2, Delta_p_II: 3500, rho_II: 1.18, m_I: 0.1, m_II: 0.3 }) // 1.756
+ * @example measuredExponent.compute({ X_K: 0.7648, X_Re: 3 }) // 1.756
  */
 export const measuredExponent = explicit({
   id: "flow/measured-exponent",
   title: "Exponent from two readings",
   inputs: {
-    Delta_p_II: { symbol: "Delta_p_II", kind: "pressureDifference" },
-    rho_II: { symbol: "rho_II", kind: "density" },
-    Delta_p_I: { symbol: "Delta_p_I", kind: "pressureDifference" },
-    rho_I: { symbol: "rho_I", kind: "density" },
-    m_II: { symbol: "m_II", kind: "massFlow" },
-    m_I: { symbol: "m_I", kind: "massFlow" },
+    X_K: { symbol: "X_K", kind: "ratio" },
+    X_Re: { symbol: "X_Re", kind: "ratio" },
   },
   result: { symbol: "n_p", kind: "ratio" },
-  expression: "log(rho_II * Delta_p_II / (rho_I * Delta_p_I)) / log(m_II / m_I)",
+  expression: "2 + log(X_K) / log(X_Re)",
   sources: [
     {
       key: "shah-sekulic-2003",
@@ -26,6 +22,5 @@ export const measuredExponent = explicit({
       standing: "derived here",
     },
   ],
-  compute: ({ Delta_p_II, rho_II, Delta_p_I, rho_I, m_II, m_I }) =>
-    Math.log((rho_II * Delta_p_II) / (rho_I * Delta_p_I)) / Math.log(m_II / m_I),
+  compute: ({ X_K, X_Re }) => 2 + Math.log(X_K) / Math.log(X_Re),
 });

@@ -104,15 +104,14 @@ function growth(given: StreamGiven, rise: number): number {
 const fastestRise = (given: StreamGiven): number =>
   bracketedRoot((rise) => growth(given, rise), 0, FASTEST * given.T, { tolerance: TOLERANCE * given.T });
 
-/** The most that an area passes of a stream that is not faster than sound, kg/s. */
+/** The most that an area passes, kg/s: at the speed of sound, or a little below it (see `growth`). */
 export const mostThrough = (given: StreamGiven): SI => stateAt(given, fastestRise(given)).m;
 
 /**
  * The whole state of a stream slower than sound, from its flow, one pressure and one temperature, with the heat capacity as
  * it is. The rise from static to total is searched, and its last pass is what the trace records.
  *
- * Throws a DomainError that names m_a, with the largest flow of this area as its limit, where the air would have to be
- * faster than sound.
+ * Throws a DomainError that names m_a, with the largest flow of this area as its limit, where it does not pass so much.
  */
 export function streamState(given: StreamGiven, m_a: SI, trace: Trace, where: string): Stream {
   const most = fastestRise(given);
@@ -120,7 +119,7 @@ export function streamState(given: StreamGiven, m_a: SI, trace: Trace, where: st
   refuse(
     m_a > m_most,
     "m_a",
-    "So much air does not pass through this area: it would have to be faster than sound. The flow may be as high as the bound. A wider bore passes more.",
+    "So much air does not pass through this area: it passes the most at or a little below the speed of sound. The flow may be as high as the bound. A wider bore passes more.",
     { value: m_most, kind: "massFlow" },
   );
   // In the root of the rise the flow is nearly straight.

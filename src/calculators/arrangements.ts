@@ -1,7 +1,13 @@
 import { arrangements } from "../../calc/exchanger/arrangements.ts";
 import { compareArrangements } from "../../calc/exchanger/compare-arrangements.ts";
 import { type Calculator, defineCalculator, type Outcome } from "./engine/calculator.ts";
-import { arrangementFrom, arrangementInputs, coolerResults, turnable } from "./parts/exchanger.ts";
+import {
+  arrangementFrom,
+  arrangementInputs,
+  coolerResults,
+  coreInputs,
+  turnable,
+} from "./parts/exchanger.ts";
 import { effectivenessRelations, smallerStreamRelations } from "./parts/exchanger-relations.ts";
 
 /** A result for each, named by its id, which holds no dots. */
@@ -33,24 +39,7 @@ export default defineCalculator({
   group: "Cooling",
   asks: "How much does the arrangement matter, at one size and one ratio of the streams?",
   inputs: {
-    NTU: {
-      label: "Transfer units, on the air",
-      symbol: "NTU",
-      kind: "ratio",
-      start: 3,
-      limits: [0, 50],
-      typical: [0.3, 6],
-      help: "Heat conductance over the heat-capacity rate of the air.",
-    },
-    R: {
-      label: "Heat-capacity rates, air over water",
-      symbol: "R",
-      kind: "ratio",
-      start: 0.5,
-      limits: [0, 20],
-      typical: [0, 2],
-      help: "Mass flow times heat capacity of the air, over that of the water.",
-    },
+    ...coreInputs,
     ...arrangementInputs,
   },
   results,

@@ -1,4 +1,5 @@
 import { boreArea } from "../../calc/flow/bore-area.ts";
+import { coolerLoss } from "../../calc/flow/cooler-loss.ts";
 import { coreAcceleration } from "../../calc/flow/core-acceleration.ts";
 import { coreEntranceCoefficient } from "../../calc/flow/core-entrance-coefficient.ts";
 import { coreEntranceLoss } from "../../calc/flow/core-entrance-loss.ts";
@@ -13,7 +14,6 @@ import { corePressureLoss } from "../../calc/flow/core-pressure-loss.ts";
 import { coreReynolds } from "../../calc/flow/core-reynolds.ts";
 import { ductSpeed } from "../../calc/flow/duct-speed.ts";
 import { fittingLoss } from "../../calc/flow/fitting-loss.ts";
-import { headerLossWithCore } from "../../calc/flow/header-loss-with-core.ts";
 import { headerShare } from "../../calc/flow/header-share.ts";
 import { maskingOpenArea } from "../../calc/flow/masking-open-area.ts";
 import { massFlux } from "../../calc/flow/mass-flux.ts";
@@ -21,6 +21,8 @@ import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
 import { viscosity } from "../../calc/fluids/viscosity.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { chargeInputs } from "./parts/charge.ts";
+import { blockedShareField, lossInputs } from "./parts/core.ts";
+import { inletInputs } from "./parts/inlet.ts";
 import { airRelations } from "./parts/relations.ts";
 
 const withHeaders = { headers: ["own"] } as const;
@@ -32,34 +34,10 @@ export default defineCalculator({
   asks: "How much pressure does the air lose in the core, part by part, and in its headers?",
   inputs: {
     m_a: chargeInputs.m_a,
-    p_2: {
-      label: "Pressure before the cooler",
-      symbol: "p_2",
-      kind: "pressure",
-      start: 260_000,
-      limits: [10_000, 2_000_000],
-      typical: [80_000, 600_000],
-      help: "A gauge reading is entered with a unit that says gauge.",
-    },
+    p_2: lossInputs.p_2,
     T_2: chargeInputs.T_2,
-    T_3: {
-      label: "Air temperature after the cooler",
-      symbol: "T_3",
-      kind: "temperature",
-      start: 331.93,
-      limits: [223.15, 773.15],
-      typical: [273.15, 373.15],
-      help: "",
-    },
-    w: {
-      label: "Humidity ratio of the air",
-      symbol: "w",
-      kind: "humidityRatio",
-      start: 0,
-      limits: [0, 0.2],
-      typical: [0, 0.04],
-      help: "0 for dry air.",
-    },
+    T_3: lossInputs.T_3,
+    w: inletInputs.w,
     A_c: {
       label: "Free-flow area",
       symbol: "A_c",
@@ -128,15 +106,7 @@ export default defineCalculator({
       help: "1 for even speed across a passage.",
       when: { surface: ["own"] },
     },
-    x_b: {
-      label: "Share of the face that is blocked",
-      symbol: "x_b",
-      kind: "fraction",
-      start: 0,
-      limits: [0, 0.9],
-      typical: [0, 0.4],
-      help: "The same air goes through the rest.",
-    },
+    x_b: blockedShareField,
     headers: {
       label: "Headers",
       heading: "Headers",
@@ -250,7 +220,7 @@ export default defineCalculator({
     boreArea,
     ductSpeed,
     fittingLoss,
-    headerLossWithCore,
+    coolerLoss,
     headerShare,
   ],
   model: (given, trace) =>

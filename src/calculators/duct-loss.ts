@@ -1,12 +1,12 @@
 import { duct } from "../../calc/flow/duct.ts";
 import { barometerField } from "./engine/barometer.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/charge.ts";
+import { moistureInputs } from "./parts/charge.ts";
 import {
   coefficientRelations,
+  flowingAirRelations,
   frictionFlowRelations,
   lossRelations,
-  streamRelations,
   thrustRelations,
 } from "./parts/flow-relations.ts";
 
@@ -54,12 +54,7 @@ export default defineCalculator({
       typical: [243.15, 523.15],
       help: "",
     },
-    moisture: {
-      ...chargeInputs.moisture,
-      label: "Humidity of the air",
-      options: { dry: "leave it out: dry air", ratio: "humidity ratio" },
-    },
-    w: chargeInputs.w,
+    ...moistureInputs,
     m_a: {
       label: "Air flow",
       symbol: "m_a",
@@ -255,7 +250,6 @@ export default defineCalculator({
     Ma_in: { label: "Mach number at the inlet", symbol: "Ma_in", kind: "ratio" },
     Ma_end: { label: "Mach number at the end of the bore", symbol: "Ma_end", kind: "ratio" },
     m_star: { label: "Flow at which this duct chokes", symbol: "m_star", kind: "massFlow" },
-    L_star: { label: "Length at which this flow chokes", symbol: "L_star", kind: "pipeLength" },
     K_1: { label: "Loss coefficient of one bend", symbol: "K_1", kind: "ratio" },
     K_1_other: { label: "The same by another handbook", symbol: "K_1_other", kind: "ratio" },
     f: { label: "Friction factor", symbol: "f", kind: "ratio" },
@@ -270,7 +264,7 @@ export default defineCalculator({
     F_e: { label: "Thrust on a closed end", symbol: "F_e", kind: "force" },
   },
   relations: [
-    ...streamRelations,
+    ...flowingAirRelations,
     ...coefficientRelations,
     ...lossRelations,
     ...frictionFlowRelations,

@@ -1,18 +1,22 @@
+import { coefficientRatio } from "../../calc/flow/coefficient-ratio.ts";
 import { coreMeanDensity } from "../../calc/flow/core-mean-density.ts";
+import { coreMeanTemperature } from "../../calc/flow/core-mean-temperature.ts";
+import { lossAtDensity } from "../../calc/flow/loss-at-density.ts";
 import { lossAtFlow } from "../../calc/flow/loss-at-flow.ts";
 import { measuredExponent } from "../../calc/flow/measured-exponent.ts";
 import { measuredLoss } from "../../calc/flow/measured-loss.ts";
-import { measuredLossAtDensity } from "../../calc/flow/measured-loss-at-density.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
+import { reynoldsRatio } from "../../calc/flow/reynolds-ratio.ts";
+import { viscosity } from "../../calc/fluids/viscosity.ts";
 import { type Calculator, defineCalculator, type Field } from "./engine/calculator.ts";
 import { chargeInputs } from "./parts/charge.ts";
+import { lossExponentField, lossInputs } from "./parts/core.ts";
 import { airRelations } from "./parts/relations.ts";
 
 const two = { readings: ["two"] } as const;
 
 const flow = { kind: "massFlow", limits: [1e-4, 500], typical: [0.01, 10], help: "" } as const;
 const loss = { kind: "pressureDifference", limits: [1, 200_000], typical: [50, 30_000] } as const;
-const pressure = { kind: "pressure", limits: [10_000, 2_000_000], typical: [80_000, 600_000] } as const;
 const temperature = {
   kind: "temperature",
   limits: [223.15, 773.15],
@@ -27,9 +31,9 @@ const first = {
     label: "Pressure loss",
     symbol: "Delta_p_I",
     start: 1500,
-    help: "Between taps in bores of one size, or of total pressures.",
+    help: "Of total pressures. Wall taps in bores of one size do on a bench without cooling; on the engine, add the dynamic pressure before and take off the one behind.",
   },
-  p_I: { ...pressure, label: "Pressure before the cooler", symbol: "p_I", start: 102_800, help: "" },
+  p_I: { ...lossInputs.p_2, symbol: "p_I", start: 102_800, help: "" },
   T_in_I: { ...temperature, label: "Air temperature before the cooler", symbol: "T_in_I", start: 293.15 },
   T_out_I: {
     ...temperature,
@@ -87,16 +91,7 @@ export default defineCalculator({
     },
     ...first,
     ...second,
-    n_p: {
-      label: "Exponent of the loss over the flow",
-      symbol: "n_p",
-      kind: "ratio",
-      start: 1.8,
-      limits: [1, 2],
-      typical: [1.6, 1.95],
-      help: "Common practice: 1.7 to 1.9 for cores with their headers.",
-      when: { readings: ["one"] },
-    },
+    n_p: { ...lossExponentField, when: { readings: ["one"] } },
     rho_ref: {
       label: "Reference density",
       symbol: "rho_ref",
@@ -107,15 +102,9 @@ export default defineCalculator({
       help: "To compare readings of different days and benches.",
     },
     m_a: { ...chargeInputs.m_a, heading: "Where the loss is wanted" },
-    p_2: {
-      ...pressure,
-      label: "Pressure before the cooler",
-      symbol: "p_2",
-      start: 260_000,
-      help: "A gauge reading is entered with a unit that says gauge.",
-    },
+    p_2: lossInputs.p_2,
     T_2: chargeInputs.T_2,
-    T_3: { ...temperature, label: "Air temperature after the cooler", symbol: "T_3", start: 331.95 },
+    T_3: lossInputs.T_3,
   },
   results: {
     Delta_p: { label: "Pressure loss at that state", symbol: "Delta_p", kind: "pressureDifference" },
@@ -137,9 +126,13 @@ export default defineCalculator({
   relations: [
     ...airRelations,
     coreMeanDensity,
+    coreMeanTemperature,
+    viscosity,
     lossAtFlow,
+    lossAtDensity,
+    reynoldsRatio,
+    coefficientRatio,
     measuredExponent,
-    measuredLossAtDensity,
     pressureAfterLoss,
   ],
   model: (given, trace) => {
@@ -154,7 +147,7 @@ export default defineCalculator({
       x: "m_a",
       y: "Delta_p",
       curves: [
-        { label: "with the density" },
+        { label: "with density and viscosity" },
         { label: "square of the flow alone", dash: "alternative", y: "Delta_p_square" },
       ],
       title: "Pressure loss against the air flow, at the wanted pressure and temperatures.",

@@ -6,8 +6,8 @@ import { totalEnthalpy } from "../../calc/flow/total-enthalpy.ts";
 import { totalPressure } from "../../calc/flow/total-pressure.ts";
 import { totalTemperatureFromProbe } from "../../calc/flow/total-temperature-from-probe.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { chargeInputs } from "./parts/charge.ts";
-import { streamRelations } from "./parts/flow-relations.ts";
+import { chargeInputs, moistureInputs } from "./parts/charge.ts";
+import { flowingAirRelations } from "./parts/flow-relations.ts";
 
 export default defineCalculator({
   id: "static-total",
@@ -15,16 +15,7 @@ export default defineCalculator({
   group: "Flow",
   asks: "What do a wall tap and a bare probe miss in a fast stream?",
   inputs: {
-    m_a: {
-      label: "Air flow",
-      symbol: "m_a",
-      kind: "massFlow",
-      start: 0.25,
-      limits: [1e-4, 500],
-      typical: [0.01, 10],
-      help: "",
-      heading: "Stream",
-    },
+    m_a: { ...chargeInputs.m_a, start: 0.25, heading: "Stream" },
     section: {
       label: "Size given as",
       options: { bore: "bore", area: "area" },
@@ -51,12 +42,7 @@ export default defineCalculator({
       help: "",
       when: { section: ["area"] },
     },
-    moisture: {
-      ...chargeInputs.moisture,
-      label: "Humidity of the air",
-      options: { dry: "leave it out: dry air", ratio: "humidity ratio" },
-    },
-    w: chargeInputs.w,
+    ...moistureInputs,
     pressure: {
       label: "Pressure taken",
       options: { static: "at a hole in the wall: static", total: "by a tube that faces the stream: total" },
@@ -99,11 +85,15 @@ export default defineCalculator({
       start: 0.68,
       limits: [0.2, 1],
       typical: [0.6, 1],
-      help: "A bare wire across the stream 0.68, along it 0.86, a shielded probe 0.95 to 0.99.",
+      help: "A bare wire across the stream 0.68, along it 0.86. Common practice: a shielded probe 0.95 to 0.99.",
     },
   },
   results: {
-    p_dyn: { label: "Total pressure above static", symbol: "p_dyn", kind: "pressureDifference" },
+    p_imp: {
+      label: "Impact pressure, total less static",
+      symbol: "p_imp",
+      kind: "pressureDifference",
+    },
     p_tot: { label: "Total pressure", symbol: "p_tot", kind: "pressure" },
     p_stat: { label: "Static pressure", symbol: "p_stat", kind: "pressure" },
     T_tot: { label: "Total temperature", symbol: "T_tot", kind: "temperature" },
@@ -120,7 +110,7 @@ export default defineCalculator({
     m_star: { label: "Largest flow of this area", symbol: "m_star", kind: "massFlow" },
   },
   relations: [
-    ...streamRelations,
+    ...flowingAirRelations,
     totalEnthalpy,
     totalPressure,
     totalTemperatureFromProbe,
@@ -138,10 +128,9 @@ export default defineCalculator({
       vary: "m_a",
       span: [0.02, 0.6],
       x: "m_a",
-      y: "p_dyn",
+      y: "p_imp",
       curves: [{ label: "" }],
-      title:
-        "What the total pressure stands above the static one, against flow: twice the flow, four times as much.",
+      title: "Impact pressure against flow: in slow air twice the flow makes about four times as much.",
     },
   ],
 });

@@ -3,7 +3,7 @@ import { temperatureChange } from "../../calc/exchanger/temperature-change.ts";
 import { unevenCapacityRatio } from "../../calc/exchanger/uneven-capacity-ratio.ts";
 import { unevenFlow } from "../../calc/exchanger/uneven-flow.ts";
 import { unevenHalves } from "../../calc/exchanger/uneven-halves.ts";
-import { unevenLastPart } from "../../calc/exchanger/uneven-last-part.ts";
+import { unevenLastHalf } from "../../calc/exchanger/uneven-last-half.ts";
 import { unevenLastThird } from "../../calc/exchanger/uneven-last-third.ts";
 import { unevenLossHalves } from "../../calc/exchanger/uneven-loss-halves.ts";
 import { unevenLossThirds } from "../../calc/exchanger/uneven-loss-thirds.ts";
@@ -13,7 +13,8 @@ import { maskingLossFactor } from "../../calc/flow/masking-loss-factor.ts";
 import { maskingSpeed } from "../../calc/flow/masking-speed.ts";
 import { type Calculator, type ChartPicture, defineCalculator } from "./engine/calculator.ts";
 import { chargeInputs } from "./parts/charge.ts";
-import { arrangementFrom, arrangementInputs, coolantInputs } from "./parts/exchanger.ts";
+import { blockedShareField, lossExponentField } from "./parts/core.ts";
+import { arrangementFrom, arrangementInputs, coolantInputs, coreInputs } from "./parts/exchanger.ts";
 import { effectivenessRelations } from "./parts/exchanger-relations.ts";
 
 const masked = { wrong: ["masked"] } as const;
@@ -42,16 +43,7 @@ export default defineCalculator({
       start: "masked",
       help: "",
     },
-    x_b: {
-      label: "Share of the face that is blocked",
-      symbol: "x_b",
-      kind: "fraction",
-      start: 0.2,
-      limits: [0, 0.9],
-      typical: [0, 0.5],
-      help: "The same air goes through the rest.",
-      when: masked,
-    },
+    x_b: { ...blockedShareField, start: 0.2, when: masked },
     omega_1: {
       label: "Air through the first part, over its even share",
       symbol: "omega_1",
@@ -74,23 +66,12 @@ export default defineCalculator({
     },
     ...arrangementInputs,
     NTU: {
-      label: "Transfer units, on the air",
-      symbol: "NTU",
-      kind: "ratio",
+      ...coreInputs.NTU,
       start: 1.58,
       limits: [0.01, 50],
-      typical: [0.3, 6],
       help: "Of the whole cooler with a clean face and even air.",
     },
-    R: {
-      label: "Heat-capacity rates, air over water",
-      symbol: "R",
-      kind: "ratio",
-      start: 0.094,
-      limits: [0, 20],
-      typical: [0, 2],
-      help: "",
-    },
+    R: { ...coreInputs.R, start: 0.094, help: "" },
     s_a: {
       label: "Share of the air side in the resistance to heat",
       symbol: "s_a",
@@ -109,15 +90,7 @@ export default defineCalculator({
       typical: [0.3, 0.8],
       help: "How the conductance of the air side grows with the speed.",
     },
-    n_p: {
-      label: "Exponent of the loss over the flow",
-      symbol: "n_p",
-      kind: "ratio",
-      start: 1.8,
-      limits: [1, 2],
-      typical: [1.6, 1.95],
-      help: "",
-    },
+    n_p: lossExponentField,
     T_2: chargeInputs.T_2,
     T_w_in: coolantInputs.T_w_in,
   },
@@ -135,7 +108,7 @@ export default defineCalculator({
     temperatureChange,
     unevenTransferUnits,
     unevenCapacityRatio,
-    unevenLastPart,
+    unevenLastHalf,
     unevenLastThird,
     unevenHalves,
     unevenThirds,

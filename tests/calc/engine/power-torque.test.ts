@@ -62,6 +62,7 @@ test.each([
   ["p_me", { known: "pressure", p_me: 0 }],
   ["V_d", { V_d: 0 }],
   ["M", { known: "both", W_e: 1e6, M: 0.01 }],
+  ["M", { known: "both", W_e: 1, M: 1e6 }],
   ["m_f", { fuel: "flow", m_f: 0, LHV: 43e6 }],
   ["m_f", { fuel: "flow", m_f: 1e-4, LHV: 43e6 }],
   ["LHV", { fuel: "flow", m_f: 0.02, LHV: 0 }],

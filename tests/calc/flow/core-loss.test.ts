@@ -91,8 +91,7 @@ describe("the loss of a core", () => {
     expect(warmed.Delta_p_acc).toBeGreaterThan(0);
   });
 
-  test("is the Bernoulli equation where nothing is lost", () => {
-    // All of the face free and even speed: no entrance, no exit, and friction alone remains.
+  test("has nothing at entrance and exit where all of the face is free and the speed even", () => {
     const open = coreLoss({ ...rig, sigma: 1, surface: "own", K_d: 1, T_3: rig.T_2 });
     expect(open.K_c).toBeCloseTo(0, 12);
     expect(open.K_e).toBeCloseTo(0, 12);
@@ -133,6 +132,18 @@ describe("the loss of a core", () => {
     const quiet = recording();
     coreLoss(rig, quiet);
     expect(quiet.notes).toEqual([]);
+  });
+
+  test.each([
+    ["behind the cooler", { T_3: 290, w: 0.02 }],
+    ["before the cooler", { T_2: 290, T_3: 300, w: 0.02 }],
+  ])("says so where the air %s is given more vapour than it can hold", (where, change) => {
+    const trace = recording();
+    coreLoss({ ...rig, ...change }, trace);
+    const [note] = trace.notes;
+    expect(note?.about).toBe("w");
+    expect(note?.says).toContain(where);
+    expect(note?.limit?.value).toBeLessThan(0.02);
   });
 });
 

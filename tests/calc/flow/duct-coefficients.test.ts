@@ -91,7 +91,9 @@ test("no diffuser costs more than a step", () => {
   );
 });
 
-test("the table has no bends tighter than a bore, and no mitres past a right angle", () => {
+test("the table has no bends tighter than a bore, no mitres past a right angle, and no small angles", () => {
+  expect(tabledBendCoefficient({ kind: "smooth", theta: 44 * degree, R_b: 1.5 }, d, plain)).toBeUndefined();
+  expect(tabledBendCoefficient({ kind: "mitre", theta: 14 * degree }, d, plain)).toBeUndefined();
   expect(tabledBendCoefficient({ kind: "smooth", theta: 1, R_b: 0.9 }, d, plain)).toBeUndefined();
   expect(tabledBendCoefficient({ kind: "mitre", theta: 1.7 }, d, plain)).toBeUndefined();
   expect(tabledBendCoefficient({ kind: "smooth", theta: 1, R_b: 1.5 }, 0.04e-3, plain)).toBeUndefined();
