@@ -16,8 +16,8 @@ export interface Costs {
 export interface BestSplit {
   /** Ratios of the first compressor that can be: neither compressor expands, the second stays below `MOST_OF_ONE`. */
   readonly range: Span;
-  /** The part of the range that keeps to the limits and holds the best. */
-  readonly allowed: Span;
+  /** The part of the range that keeps to the limits and holds the best; none where no split keeps to them. */
+  readonly allowed: Span | undefined;
   readonly r_1: SI;
   /** Around the best, all splits whose cost is within `FLAT` of it, whatever the limits. */
   readonly flat: Span;
@@ -31,9 +31,14 @@ const TOLERANCE = 1e-9;
 
 /**
  * The split of least cost that keeps to the limits, by a scan of the whole range and a closer search round its lowest point,
- * to about 1e-8 of the ratio. Throws a DomainError where no split keeps to the limits.
+ * to about 1e-8 of the ratio. Where no split keeps to the limits it throws a DomainError, or leaves them out if it `mayPass` them.
  */
-export function bestSplit(pair: Pair, costs: Costs, limits: readonly HardwareLimit[]): BestSplit {
+export function bestSplit(
+  pair: Pair,
+  costs: Costs,
+  limits: readonly HardwareLimit[],
+  mayPass: boolean,
+): BestSplit {
   const range = rangeOfFirst(pair, MOST_OF_ONE);
   const known = new Map<number, SplitPlace & { readonly cost: number }>();
   const at = (r_1: number) => {
@@ -46,20 +51,26 @@ export function bestSplit(pair: Pair, costs: Costs, limits: readonly HardwareLim
   const cost = (r_1: number) => at(r_1).cost;
   const search = { parts: PARTS, tolerance: TOLERANCE };
 
-  const spans = limits.length
-    ? spansWithin((r_1) => excessOver(limits, at(r_1)), range, search)
-    : ([range] as const);
+  const excess = (r_1: number) => excessOver(limits, at(r_1));
+  const spans: Span[] = limits.length ? [...spansWithin(excess, range, search)] : [range];
   if (spans.length === 0) {
-    lowestIn(cost, range, search);
-    refuseLimits(limits, [...known.values()]);
+    // A part that is narrower than the scan is steep still lies round the least excess.
+    const nearest = lowestIn(excess, range, search);
+    if (excess(nearest) <= 0) {
+      const part = (range.to - range.from) / PARTS;
+      const near = { from: Math.max(nearest - part, range.from), to: Math.min(nearest + part, range.to) };
+      spans.push(...spansWithin(excess, near, search), { from: nearest, to: nearest });
+    } else if (!mayPass) refuseLimits(limits, { at, range });
   }
-  const candidates = spans.map((span) => ({ span, r_1: lowestIn(cost, span, search) }));
+  const searched = spans.length ? spans : [range];
+  const candidates = searched.map((span) => ({ span, r_1: lowestIn(cost, span, search) }));
   const best = candidates.reduce((a, b) => (cost(b.r_1) < cost(a.r_1) ? b : a));
   const most = (1 + FLAT) * cost(best.r_1);
   const flat = spansWithin((r_1) => cost(r_1) - most, range, search).find(
     ({ from, to }) => best.r_1 >= from && best.r_1 <= to,
   );
-  return { range, allowed: best.span, r_1: best.r_1, flat: flat ?? { from: best.r_1, to: best.r_1 } };
+  const allowed = spans.length ? best.span : undefined;
+  return { range, allowed, r_1: best.r_1, flat: flat ?? { from: best.r_1, to: best.r_1 } };
 }
 
 /** Where the pair stands with its first compressor at r_1, and what that costs in W. */

@@ -107,9 +107,29 @@ export const condensationInCoolers: Model<CondensationGiven, Condensation> = (gi
     given.stages === "one"
       ? undefined
       : inCooler(secondNames, { w: first.w, m_da }, { T_in: T_4, T_out: T_5, p: p_5, T_w: T_w_in_45 }, trace);
+  if (second && T_3 !== undefined && p_3 !== undefined) noteOrder({ T_3, p_3, T_4, p_5 }, trace);
   const T_dp_0 = w === 0 ? undefined : dewPointAtPressure({ p_v, p: given.p_0 }, trace, "ambient air");
   return { w_0: w, T_dp_0, first, second };
 };
+
+/** Between two coolers stands a compressor, which neither cools nor expands. */
+function noteOrder(
+  { T_3, p_3, T_4, p_5 }: Readonly<Record<"T_3" | "p_3", SI> & Record<"T_4" | "p_5", SI | undefined>>,
+  trace: Trace,
+): void {
+  if (T_4 !== undefined && T_4 < T_3)
+    trace.note({
+      about: "T_4",
+      says: "The air before the second cooler is colder than after the first. A compressor between them would heat it above the bound.",
+      limit: { value: T_3, kind: "temperature" },
+    });
+  if (p_5 !== undefined && p_5 < p_3)
+    trace.note({
+      about: "p_5",
+      says: "The pressure after the second cooler is below that after the first. A compressor between them would raise it above the bound.",
+      limit: { value: p_3, kind: "pressure" },
+    });
+}
 
 function inCooler(
   names: Names,
@@ -156,7 +176,7 @@ function inCooler(
     waterAbove: T_dp && trace.use(aboveDewPoint, { T: T_w, T_dp }, `water at the inlet of the ${where}`),
     w: w_out,
     m_c,
-    V_c: m_c > 0 ? drained(m_c, { T: T_out, p }, trace, where) : undefined,
+    V_c: m_c === 0 ? 0 : drained(m_c, { T: T_out, p }, trace, where),
     m_c_wall,
     ...heat,
   };

@@ -1,3 +1,4 @@
+import { lowestIn, type Span, spansWithin } from "../numerics/lowest-in.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import type { Kind } from "../quantity/kinds.ts";
@@ -75,20 +76,34 @@ export function noteExcess(limits: readonly HardwareLimit[], place: SplitPlace, 
     if (of(place) <= most) continue;
     trace.note({
       about: field,
-      says: `This split passes the limit: the ${what} comes to the bound.`,
-      limit: { value: of(place), kind },
+      says: `This split passes the limit of the ${what}.`,
+      limit: { value: most, kind },
     });
   }
 }
 
+/** The splits that can be, and where each stands. */
+interface Splits {
+  readonly range: Span;
+  readonly at: (r_1: number) => SplitPlace;
+}
+
+const SEARCH = { parts: 96, tolerance: 1e-9 };
+
+/** The least of a limited quantity, among the splits that keep to `others`; none where no split does. */
+function leastOf({ of }: HardwareLimit, others: readonly HardwareLimit[], { range, at }: Splits) {
+  const spans = others.length ? spansWithin((r_1) => excessOver(others, at(r_1)), range, SEARCH) : [range];
+  const values = spans.map((span) => of(at(lowestIn((r_1) => of(at(r_1)), span, SEARCH))));
+  return values.length ? Math.min(...values) : undefined;
+}
+
 /**
- * Throws a DomainError, for splits none of which keeps to all limits: at a limit that no split keeps to by itself, with the
- * least that can be had; or, where limits only exclude each other, at the first one that the others leave no room for.
+ * Throws a DomainError, where no split keeps to all limits: at a limit that no split keeps to by itself, with the least that
+ * can be had; or, where limits only exclude each other, at the last one that the others leave room for.
  */
-export function refuseLimits(limits: readonly HardwareLimit[], places: readonly SplitPlace[]): never {
-  const least = ({ of }: HardwareLimit, among: readonly SplitPlace[]) => Math.min(...among.map(of));
+export function refuseLimits(limits: readonly HardwareLimit[], splits: Splits): never {
   for (const limit of limits) {
-    const value = least(limit, places);
+    const value = leastOf(limit, [], splits) ?? Number.NaN;
     refuse(
       value > limit.most,
       limit.field,
@@ -96,22 +111,21 @@ export function refuseLimits(limits: readonly HardwareLimit[], places: readonly 
       { value, kind: limit.kind },
     );
   }
-  for (const limit of limits) {
+  for (const limit of limits.toReversed()) {
     const others = limits.filter((other) => other !== limit);
-    const left = places.filter((place) => excessOver(others, place) <= 0);
-    if (left.length === 0) continue;
+    const value = leastOf(limit, others, splits);
+    if (value === undefined) continue;
     refuse(
       true,
       limit.field,
       `Together with the other limits no split is left. With those, the lowest ${limit.what} is the bound.`,
-      { value: least(limit, left), kind: limit.kind },
+      { value, kind: limit.kind },
     );
   }
-  const [first] = limits;
   refuse(
     true,
-    first?.field ?? "p_m",
-    "The limits exclude each other: no split keeps to them all. Some of them have to be raised.",
+    limits.at(-1)?.field ?? "p_m",
+    "The limits exclude each other: no split keeps to them all. More than one of them has to be raised.",
   );
   throw new Error("a refusal has been thrown");
 }

@@ -17,7 +17,7 @@ const NONE: StageWater = { m_w: undefined, T_w_out: undefined };
 
 /**
  * Fresh water that carries the duty Q in W away with the rise Delta_T_w in K. None where the cooler's water is not known, where
- * nothing is cooled, or where the water would leave as hot as the air enters, which a note says at the rise's own input.
+ * it heats the air, or where the water would leave as hot as the air enters, which a note says at the rise's own input.
  */
 export function stageWater(
   { cooler, words }: Stage,
@@ -31,7 +31,8 @@ export function stageWater(
     above: 0,
     atMost: 100,
   });
-  if (Q <= 0) return NONE;
+  if (Q < 0) return NONE;
+  if (Q === 0) return { m_w: 0, T_w_out: cooler.T_w_in };
   const T_w_out = cooler.T_w_in + rise;
   const hottest = path.before.T;
   if (T_w_out >= hottest) {

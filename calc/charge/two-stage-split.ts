@@ -74,8 +74,8 @@ export interface TwoStageSplit {
   readonly W_c1: SI;
   readonly W_c2: SI;
   readonly W_c12: SI;
-  /** Taken from the crankshaft; only where it drives a compressor. */
-  readonly W_b: SI | undefined;
+  /** Taken from the crankshaft. */
+  readonly W_b: SI;
   /** What the shafts cost the crankshaft; only where that is made least. */
   readonly W_x: SI | undefined;
   readonly Q: SI;
@@ -126,7 +126,7 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
   const pair = acceptPair(given, trace);
   const costs = costsOf(given);
   const limits = acceptLimits(given);
-  const best = searched(pair, costs, limits);
+  const best = searched(pair, costs, limits, given.split === "given");
   const r_1 = given.split === "given" ? acceptRatio(given.r_1, best) : best.r_1;
   if (given.split === "best")
     noteBest(best, { pair, costs, limits, what: given.least === "shaft" ? "work" : "cost" }, trace);
@@ -146,6 +146,7 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
   noteRealGas(second.before, "T_4", trace);
   noteRealGas(second.after, "rho_m", trace);
   const comparisons = compare(pair, split, r_1, trace);
+  noteComparisons(comparisons, { W_c12, isCooled: pair.first.cooler.kind !== "none" }, trace);
 
   return {
     r_1,
@@ -174,8 +175,8 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
     W_best: workAt(pair, best.r_1),
     r_1_flat_from: best.flat.from,
     r_1_flat_to: best.flat.to,
-    r_1_from: limits.length ? best.allowed.from : undefined,
-    r_1_to: limits.length ? best.allowed.to : undefined,
+    r_1_from: limits.length ? best.allowed?.from : undefined,
+    r_1_to: limits.length ? best.allowed?.to : undefined,
     ...comparisons,
   };
 };
@@ -255,9 +256,9 @@ function costsOf(given: TwoStageSplitGiven): Costs {
 let last: { readonly key: string; readonly best: BestSplit } | undefined;
 
 /** The search, kept for the next call: a chart draws many splits of one pair. */
-function searched(pair: Pair, costs: Costs, limits: readonly HardwareLimit[]): BestSplit {
-  const key = JSON.stringify([pair, costs, limits]);
-  if (last?.key !== key) last = { key, best: bestSplit(pair, costs, limits) };
+function searched(...search: Parameters<typeof bestSplit>): BestSplit {
+  const key = JSON.stringify(search);
+  if (last?.key !== key) last = { key, best: bestSplit(...search) };
   return last.best;
 }
 
@@ -304,7 +305,7 @@ function noteBest(
     });
     return;
   }
-  const isHeld = r_1 - allowed.from < near || allowed.to - r_1 < near;
+  const isHeld = allowed && (r_1 - allowed.from < near || allowed.to - r_1 < near);
   if (!isHeld) return;
   const place = placeAt(pair, costs, r_1);
   const binding = limits.reduce<HardwareLimit | undefined>(
@@ -319,20 +320,39 @@ function noteBest(
     });
 }
 
+/** What a reader would ask next. */
+function noteComparisons(
+  { W_single, Delta_p_even, r_1_rule }: ReturnType<typeof compare>,
+  { W_c12, isCooled }: { readonly W_c12: SI; readonly isCooled: boolean },
+  trace: Trace,
+): void {
+  if (W_single < W_c12)
+    trace.note({
+      about: "W_c12",
+      says: "The better compressor alone would need less, the bound. Two are right only where one cannot reach the pressure, or gets too hot.",
+      limit: { value: W_single, kind: "power" },
+    });
+  if (!isCooled) return;
+  if (Delta_p_even === undefined)
+    trace.note({
+      about: "Delta_p_even",
+      says: "At this split the cooler between saves no work, whatever its loss.",
+    });
+  if (r_1_rule === undefined)
+    trace.note({
+      about: "r_1_rule",
+      says: "By the rule one of the compressors would have to do more than all, so by it one is best left out.",
+    });
+}
+
 /** W of both shafts. */
 function workAt(pair: Pair, r_1: SI): SI {
   const { W_c1, W_c2 } = splitAt(pair, r_1, plain);
   return W_c1 + W_c2;
 }
 
-function crankshaftPower(
-  given: TwoStageSplitGiven,
-  costs: Costs,
-  split: Split,
-  trace: Trace,
-): SI | undefined {
+function crankshaftPower(given: TwoStageSplitGiven, costs: Costs, split: Split, trace: Trace): SI {
   const { belt_1, belt_2 } = costs;
-  if (belt_1 + belt_2 === 0) return undefined;
   const eta_b = given.eta_b as SI;
   const of = (W_c: SI, compressor: string) => trace.use(drivePower, { W_c, eta_b }, compressor);
   return (

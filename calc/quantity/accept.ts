@@ -10,6 +10,9 @@ export interface Bounds {
   readonly below?: SI;
 }
 
+/** What a conversion of units may leave of a bound that was typed as it is printed. */
+export const lastBits = (bound: SI): SI => 1e-12 * Math.abs(bound);
+
 /** Throws a DomainError for `field` when `wrong` holds. */
 export function refuse(wrong: boolean, field: string, message: string, limit?: Limit): void {
   if (wrong) throw new DomainError(field, message, limit);
@@ -28,10 +31,10 @@ export function accept(field: string, what: string, value: SI | undefined, bound
   if (above !== undefined && value <= above) {
     throw new DomainError(field, `${what} is too low. It has to be above the bound.`, limit(above));
   }
-  if (atLeast !== undefined && value < atLeast) {
+  if (atLeast !== undefined && value < atLeast - lastBits(atLeast)) {
     throw new DomainError(field, `${what} is too low. It may be as low as the bound.`, limit(atLeast));
   }
-  if (atMost !== undefined && value > atMost) {
+  if (atMost !== undefined && value > atMost + lastBits(atMost)) {
     throw new DomainError(field, `${what} is too high. It may be as high as the bound.`, limit(atMost));
   }
   if (below !== undefined && value >= below) {

@@ -69,12 +69,35 @@ export const writeQuantity = (value: SI, unit: string, context: UnitContext = {}
     unit,
   );
 
+/** Which side of a bound is accepted: it is the least that may be typed, or the most. */
+export type BoundSide = "least" | "most";
+
 /**
- * A bound: to six figures, so that a number rounded to four does not look like it, and without zeros that say nothing.
- * `writeBound(40_000, "kPa")` is `40 kPa`.
+ * A bound: to six figures, so that a number rounded to four does not look like it, and without zeros that say nothing. With
+ * a side it is rounded to that side, so that what is printed is accepted when it is typed. `writeBound(40_000, "kPa")` is
+ * `40 kPa`, `writeBound(1.5789377, "kg/s", {}, 6, "most")` is `1.57893 kg/s`.
  */
-export const writeBound = (value: SI, unit: string, context: UnitContext = {}, digits = 6): string =>
-  withUnit(trimZeros(writeNumber(fromSI(value, unit, context), digits)), unit);
+export function writeBound(
+  value: SI,
+  unit: string,
+  context: UnitContext = {},
+  digits = 6,
+  side?: BoundSide,
+): string {
+  const number = fromSI(value, unit, context);
+  return withUnit(trimZeros(writeNumber(side ? roundedTo(side, number, digits) : number, digits)), unit);
+}
+
+/** A few last bits of a conversion are no reason to go to the next figure. */
+const LAST_BITS = 1e-6;
+
+function roundedTo(side: BoundSide, x: number, digits: number): number {
+  if (x === 0) return 0;
+  const figures = digits - 1 - Math.floor(Math.log10(Math.abs(x)));
+  const scaled = x * 10 ** figures;
+  const whole = side === "least" ? Math.ceil(scaled - LAST_BITS) : Math.floor(scaled + LAST_BITS);
+  return Number(`${whole}e${-figures}`);
+}
 
 /**
  * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,

@@ -153,7 +153,7 @@ export default defineCalculator({
       when: { ...two, ...sought },
     },
     T_2: {
-      label: "Temperature after the compressor",
+      label: "Temperature after the (first) compressor",
       symbol: "T_2",
       kind: "temperature",
       heading: "State of the air",
@@ -165,9 +165,9 @@ export default defineCalculator({
       when: two,
     },
     T_m: { label: "Temperature in the manifold", symbol: "T_m", kind: "temperature" },
-    p_2: { label: "Pressure after the compressor", symbol: "p_2", kind: "pressure" },
+    p_2: { label: "Pressure after the (first) compressor", symbol: "p_2", kind: "pressure" },
     p_4: { label: "Pressure after the second compressor", symbol: "p_4", kind: "pressure", when: two },
-    p_m_found: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
+    p_m: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
     p_g: { label: "Pressure in the manifold, on the gauge", symbol: "p_g", kind: "gaugePressure" },
     D_rho: { label: "Density ratio, manifold to compressor inlet", symbol: "D_rho", kind: "ratio" },
     D_rho_uncooled: {
@@ -186,7 +186,7 @@ export default defineCalculator({
     W_c12: { label: "Shaft power of both compressors", symbol: "W_c12", kind: "power", when: two },
     W_c1: { label: "Shaft power of the first", symbol: "W_c1", kind: "power", when: two },
     W_c2: { label: "Shaft power of the second", symbol: "W_c2", kind: "power", when: two },
-    Q: { label: "Heat taken out by the cooler", symbol: "Q", kind: "heatFlow", when: withCooler },
+    Q: { label: "Heat taken out by the (first) cooler", symbol: "Q", kind: "heatFlow", when: withCooler },
     Q_45: {
       label: "Heat taken out by the second cooler",
       symbol: "Q_45",
@@ -194,7 +194,7 @@ export default defineCalculator({
       when: withSecondCooler,
     },
     P_found: {
-      label: "Effectiveness that the cooler must have",
+      label: "Effectiveness that the (first) cooler must have",
       symbol: "P",
       kind: "fraction",
       when: { cooler: ["temperature"] },
@@ -205,7 +205,7 @@ export default defineCalculator({
       kind: "fraction",
       when: { ...two, cooler_45: ["temperature"] },
     },
-    m_w: { label: "Water to the cooler", symbol: "m_w", kind: "massFlow", when: withCooler },
+    m_w: { label: "Water to the (first) cooler", symbol: "m_w", kind: "massFlow", when: withCooler },
     m_w_45: {
       label: "Water to the second cooler",
       symbol: "m_w_45",
@@ -226,7 +226,7 @@ export default defineCalculator({
       when: { ...two, ...isMoist },
     },
     m_c: {
-      label: "Water condensing in the cooler",
+      label: "Water condensing in the (first) cooler",
       symbol: "m_c",
       kind: "massFlow",
       when: { ...isMoist, ...withCooler },
@@ -296,7 +296,6 @@ export default defineCalculator({
       r_found: found.r,
       r_1_found: found.r,
       r_2_found: found.r_2,
-      p_m_found: found.p_m,
       P_found: found.P,
       P_45_found: found.P_45,
       W_c1: found.W_c,

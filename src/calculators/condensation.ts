@@ -13,7 +13,7 @@ import { latentHeat } from "../../calc/fluids/latent-heat.ts";
 import { volumeFlow } from "../../calc/fluids/volume-flow.ts";
 import { compressedWaterDensity } from "../../calc/fluids/water/compressed-water-density.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
-import { ambientInputs } from "./parts/ambient.ts";
+import { ambientInputs, isMoist } from "./parts/ambient.ts";
 import { chargeInputs } from "./parts/charge.ts";
 import { coolerInputs, waterInletField } from "./parts/cooler.ts";
 import { humidityRelations } from "./parts/relations.ts";
@@ -83,23 +83,30 @@ export default defineCalculator({
     },
   },
   results: {
-    m_c: { label: "Water condensing, on average", symbol: "m_c", kind: "massFlow" },
-    V_c: { label: "The same, to be drained at most", symbol: "V_c", kind: "liquidFlow" },
+    m_c: { label: "Water condensing, by the mean of the air", symbol: "m_c", kind: "massFlow" },
+    V_c: { label: "Water to be drained, at most", symbol: "V_c", kind: "liquidFlow" },
     m_c_wall: { label: "If all walls were as cold as the water", symbol: "m_c", kind: "massFlow" },
-    T_dp: { label: "Dew point of the charge in the cooler", symbol: "T_dp_3", kind: "temperature" },
+    T_dp: {
+      label: "Dew point of the charge in the cooler",
+      symbol: "T_dp_3",
+      kind: "temperature",
+      when: isMoist,
+    },
     airAbove: {
-      label: "Air after the cooler, above that dew point",
+      label: "Air after the cooler, above that dew point (negative: below)",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
+      when: isMoist,
     },
     waterAbove: {
-      label: "Water at the inlet, above that dew point",
+      label: "Water at the inlet, above that dew point (negative: below)",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
+      when: isMoist,
     },
     Q: { label: "Heat taken out by the cooler", symbol: "Q", kind: "heatFlow" },
     Q_l: { label: "Part of it from condensing", symbol: "Q_l", kind: "heatFlow" },
-    x_l: { label: "That part as a share", symbol: "x_l", kind: "fraction" },
+    x_l: { label: "Share of the duty from condensing", symbol: "x_l", kind: "fraction" },
     w_3: { label: "Humidity ratio after the cooler", symbol: "w_3", kind: "humidityRatio" },
     m_c_45: {
       label: "Water condensing in the second cooler",
@@ -108,7 +115,7 @@ export default defineCalculator({
       when: two,
       heading: "Second cooler",
     },
-    V_c_45: { label: "The same, to be drained at most", symbol: "V_c", kind: "liquidFlow", when: two },
+    V_c_45: { label: "Water to be drained there, at most", symbol: "V_c", kind: "liquidFlow", when: two },
     m_c_wall_45: {
       label: "There, if all walls were as cold as the water",
       symbol: "m_c_45",
@@ -119,19 +126,19 @@ export default defineCalculator({
       label: "Dew point of the charge in the second cooler",
       symbol: "T_dp_5",
       kind: "temperature",
-      when: two,
+      when: { ...two, ...isMoist },
     },
     airAbove_45: {
       label: "Air after the second cooler, above that dew point",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
-      when: two,
+      when: { ...two, ...isMoist },
     },
     waterAbove_45: {
       label: "Water at its inlet, above that dew point",
       symbol: "Delta_T_dp",
       kind: "temperatureDifference",
-      when: two,
+      when: { ...two, ...isMoist },
     },
     Q_45: { label: "Heat taken out by the second cooler", symbol: "Q_45", kind: "heatFlow", when: two },
     w_5: {
@@ -146,7 +153,12 @@ export default defineCalculator({
       kind: "humidityRatio",
       heading: "Ambient air",
     },
-    T_dp_ambient: { label: "Dew point of the ambient air", symbol: "T_dp_0", kind: "temperature" },
+    T_dp_ambient: {
+      label: "Dew point of the ambient air",
+      symbol: "T_dp_0",
+      kind: "temperature",
+      when: isMoist,
+    },
   },
   relations: [
     ...humidityRelations,

@@ -61,6 +61,8 @@ export default defineCalculator({
   asks: "How should two compressors in series share the pressure, and is a second one worth it?",
   inputs: {
     ...ambientInputs,
+    heatCapacity: compressorInputs.heatCapacity,
+    kappa: compressorInputs.kappa,
     Delta_p_01: inletLossField,
     m_a: { ...chargeInputs.m_a, start: 0.62, heading: "What is wanted" },
     p_m: {
@@ -87,7 +89,7 @@ export default defineCalculator({
       when: given,
     },
     least: {
-      label: "Best is",
+      label: "What counts as best",
       options: {
         shaft: "the least shaft power of both",
         crankshaft: "the least cost to the crankshaft",
@@ -105,8 +107,6 @@ export default defineCalculator({
       help: "What one watt more of shaft power takes from gas exchange. Turbine balance shows it.",
       when: { least: ["crankshaft"] },
     },
-    heatCapacity: compressorInputs.heatCapacity,
-    kappa: compressorInputs.kappa,
     drive: { ...driven, start: "crankshaft", heading: "First compressor and its cooler" },
     eta_s: { ...compressorInputs.eta_s, start: 0.6, when: {} },
     cooler: { ...fitted, label: "Cooler between the compressors" },
@@ -146,10 +146,23 @@ export default defineCalculator({
       start: 0.85,
       when: withSecond,
     },
-    T_w_in_45: { ...waterInletField, symbol: "T_w_in_45", start: 303.15, when: withSecond },
-    Delta_p_45: { ...coolerInputs.Delta_p_23, symbol: "Delta_p_45", start: 7000, when: withSecond },
+    T_w_in_45: {
+      ...waterInletField,
+      label: `${waterInletField.label}, second cooler`,
+      symbol: "T_w_in_45",
+      start: 303.15,
+      when: withSecond,
+    },
+    Delta_p_45: {
+      ...coolerInputs.Delta_p_23,
+      label: "Pressure lost in the second cooler",
+      symbol: "Delta_p_45",
+      start: 7000,
+      when: withSecond,
+    },
     eta_b: {
       ...driveEfficiencyField,
+      heading: "Drive from the crankshaft",
       help: `${driveEfficiencyField.help} Only for a compressor that the crankshaft drives.`,
     },
     limits: {
@@ -161,21 +174,21 @@ export default defineCalculator({
     },
     T_2_most: {
       ...temperatureLimit,
-      label: "Highest after the first compressor",
+      label: "Highest temperature after the first compressor",
       symbol: "T_2",
       start: 453.15,
       help: "Wheel, hose, gaskets.",
     },
     T_3_most: {
       ...temperatureLimit,
-      label: "Highest into the second compressor",
+      label: "Highest temperature into the second compressor",
       symbol: "T_3",
       start: 343.15,
       help: "",
     },
     T_4_most: {
       ...temperatureLimit,
-      label: "Highest after the second compressor",
+      label: "Highest temperature after the second compressor",
       symbol: "T_4",
       start: 473.15,
       help: "Wheels of aluminium, common practice, no source: 150 to 230 °C. The maker's limit counts.",
@@ -254,7 +267,7 @@ export default defineCalculator({
     W_single: { label: "Shaft power of the better one alone", symbol: "W_c", kind: "power" },
     T_single: { label: "Temperature after it", symbol: "T_out", kind: "temperature" },
     W_no_cooler: {
-      label: "Shaft power of both without the cooler between",
+      label: "Shaft power of both without the cooler between, same first ratio",
       symbol: "W_c12",
       kind: "power",
       when: withFirst,

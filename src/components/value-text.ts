@@ -1,4 +1,5 @@
 import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
+import { unitOf } from "../../calc/quantity/units.ts";
 import { writeNumber, writeQuantity } from "../../calc/quantity/write.ts";
 import { isChoice } from "../calculators/engine/calculator.ts";
 import { barometerContext } from "../calculators/engine/entry.ts";
@@ -75,7 +76,8 @@ export function givenText(worked: Worked, id: string): string {
   if (!typed) throw new Error(`“${id}” was not given.`);
   const text = typed.text.replaceAll(" ", "\u00a0");
   const { metric, us } = kinds[kind];
-  const other = typed.unit === us ? metric : us;
+  const plain = typed.unit.replace(/-g$/, "") === us ? metric : us;
+  const other = unitOf(typed.unit).gauge ? `${plain}-g` : plain;
   return metric === us
     ? text
     : `${text} (${writeQuantity(value, other, barometerContext(worked.around), 3)})`;

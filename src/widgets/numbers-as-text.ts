@@ -34,10 +34,15 @@ export function numbersAsText({ calculator, entries, outcome, around }: Shown, l
     lines.push(`${input.label}: ${text}${isExample ? " (example value)" : ""}`);
   }
   lines.push("");
+  let heading: string | undefined;
+  let told: string | undefined;
   for (const [id, result] of Object.entries(calculator.results)) {
+    heading = result.heading ?? heading;
     if (!outcome || result.inPicture || !isShown(calculator, result.when, entries.choices)) continue;
     const value = outcome.values[id];
     if (value === undefined) continue;
+    if (heading && heading !== told) lines.push(heading);
+    told = heading;
     lines.push(`${result.label}: ${writeQuantity(value, kinds[result.kind][around.system], context)}`);
   }
   const unit = kinds.pressure[around.system];

@@ -1,7 +1,8 @@
+import { lastBits } from "../../../calc/quantity/accept.ts";
 import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
 import { kinds } from "../../../calc/quantity/kinds.ts";
 import { type UnitContext, unitOf } from "../../../calc/quantity/units.ts";
-import { writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
+import { type BoundSide, writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 import { type Note, plain, recording, type Step } from "../../../calc/relation/trace.ts";
 import { plainUnit, readBarometer } from "./barometer.ts";
@@ -48,27 +49,29 @@ export function withLimit(
   says: string,
   limit: Limit | undefined,
   around: Surroundings,
-  digits?: number,
+  how: { readonly digits?: number; readonly side?: BoundSide | undefined } = {},
 ): string {
   if (!limit) return says;
   const unit = kinds[limit.kind][around.system];
-  return `${says} The bound is ${writeBound(limit.value, unit, barometerContext(around), digits)}.`;
+  const bound = writeBound(limit.value, unit, barometerContext(around), how.digits, how.side);
+  return `${says} The bound is ${bound}.`;
 }
 
 /** A note with its bound, which nobody has to type in again: four figures are enough. */
 export const noteText = ({ says, limit }: Note, around: Surroundings): string =>
-  withLimit(says, limit, around, 4);
+  withLimit(says, limit, around, { digits: 4 });
 
 function fieldMessages(field: Field, entry: Entry, value: SI, around: Surroundings): Message[] {
   const context = barometerContext(around);
-  const write = (x: SI) => writeBound(x, entry.shown, context);
+  const write = (x: SI, side: BoundSide) => writeBound(x, entry.shown, context, 6, side);
+  const span = ([from, to]: readonly [SI, SI]) => `${write(from, "least")} to ${write(to, "most")}`;
   const [least, most] = field.limits;
-  if (value < least || value > most) {
-    const says = `${saidBy(entry, value, context)} cannot be used here. Accepted: ${write(least)} to ${write(most)}.`;
+  if (value < least - lastBits(least) || value > most + lastBits(most)) {
+    const says = `${saidBy(entry, value, context)} cannot be used here. Accepted: ${span(field.limits)}.`;
     return [{ tone: "invalid", says }];
   }
   if (field.typical && (value < field.typical[0] || value > field.typical[1])) {
-    const says = `Outside the usual ${write(field.typical[0])} to ${write(field.typical[1])}. The number is kept.`;
+    const says = `Outside the usual ${span(field.typical)}. The number is kept.`;
     return [{ tone: "outside", says }];
   }
   return [];
@@ -112,6 +115,12 @@ function heard(calculator: Calculator, given: Given): Given {
   return Object.fromEntries(
     Object.entries(given).filter(([id]) => isShown(calculator, calculator.inputs[id]?.when, choices)),
   );
+}
+
+/** Which side of its bound a refused number should have been on; unknown where the bound is of another quantity. */
+function sideOf({ limit }: DomainError, value: SI | string | undefined): BoundSide | undefined {
+  if (!limit || typeof value !== "number" || value === limit.value) return undefined;
+  return value > limit.value ? "most" : "least";
 }
 
 /** Several relations of one path may have the same thing to say. */
@@ -191,11 +200,13 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    const says = withLimit(error.message, error.limit, around);
     const input = calculator.inputs[error.field];
+    const says = withLimit(error.message, error.limit, around, { side: sideOf(error, given[error.field]) });
     if (!input || !isShown(calculator, input.when, entries.choices))
       return { ...told, outcome: null, trouble: says };
-    messages[error.field] = [...(messages[error.field] ?? []), { tone: "invalid", says }];
+    // A refused number is not kept, so a remark that it is unusual would be untrue.
+    const kept = (messages[error.field] ?? []).filter(({ tone }) => tone !== "outside");
+    messages[error.field] = [...kept, { tone: "invalid", says }];
     return { ...told, outcome: null, trouble: null };
   }
 }

@@ -71,19 +71,26 @@ export function coolerAfter<S extends "" | "_45", T extends string, D extends st
   const known = (...kinds: readonly string[]) => ({ when: { ...when, [`cooler${suffix}`]: kinds } });
   const withWater = known("effectiveness", "temperature");
   const of = <N extends string>(name: N) => `${name}${suffix}` as const;
+  const named = (label: string) => (suffix ? `${label}, second cooler` : label);
+  const field = (one: Omit<Field, "symbol">, symbol: string, sight: { readonly when: When }): Field => ({
+    ...one,
+    label: named(one.label),
+    symbol,
+    ...sight,
+  });
   return {
     [of("cooler")]: {
-      label: "What is known of the cooler",
+      label: named("What is known of the cooler"),
       heading,
       options: ways,
       start: "temperature",
       help: "",
       ...(when && { when }),
     },
-    [T_out]: { ...coolerInputs.T_3, symbol: T_out, ...known("temperature") },
-    [of("P")]: { ...effectivenessField, symbol: of("P"), ...known("effectiveness") },
-    [of("T_w_in")]: { ...waterInletField, symbol: of("T_w_in"), ...withWater },
-    [Delta_p]: { ...coolerInputs.Delta_p_23, symbol: Delta_p, ...withWater },
-    [of("Delta_T_w")]: { ...waterRiseField, symbol: of("Delta_T_w"), ...withWater },
+    [T_out]: field(coolerInputs.T_3, T_out, known("temperature")),
+    [of("P")]: field(effectivenessField, of("P"), known("effectiveness")),
+    [of("T_w_in")]: field(waterInletField, of("T_w_in"), withWater),
+    [Delta_p]: field(coolerInputs.Delta_p_23, Delta_p, withWater),
+    [of("Delta_T_w")]: field(waterRiseField, of("Delta_T_w"), withWater),
   } as Readonly<Record<`cooler${S}`, Choice> & Record<`${"P" | "T_w_in" | "Delta_T_w"}${S}` | T | D, Field>>;
 }

@@ -218,6 +218,34 @@ describe("limits of the hardware", () => {
     );
   });
 
+  it("are kept by a part of the range that is narrower than any scan", () => {
+    const { T_4, r_1 } = twoStageSplit({ ...loader, T_4_most: 463.15 });
+    for (const margin of [1e-3, 1e-5, 1e-7]) {
+      const narrow = twoStageSplit({ ...loader, T_4_most: T_4, r_1_most: r_1 * (1 + margin) });
+      expect(narrow.r_1).toBeCloseTo(r_1, 6);
+    }
+  });
+
+  it("the lowest that is named can be had", () => {
+    const limits = { T_2_most: 450, T_3_most: 340, T_4_most: 465, W_b_most: 1000 };
+    try {
+      twoStageSplit({ ...loader, ...limits });
+      expect.unreachable();
+    } catch (error) {
+      const { field, limit } = error as DomainError;
+      expect(field).toBe("W_b_most");
+      const W_b_most = (limit?.value ?? 0) * (1 + 1e-6);
+      expect(twoStageSplit({ ...loader, ...limits, W_b_most }).W_b).toBeLessThanOrEqual(W_b_most);
+    }
+  });
+
+  it("a given split is computed even where no split keeps to them", () => {
+    const given = { ...loader, split: "given", r_1: 1.2 } as const;
+    const { r_1_from, ...rest } = twoStageSplit({ ...given, T_4_most: 373.15, r_1_most: 2 });
+    expect(rest.W_c12).toBe(twoStageSplit(given).W_c12);
+    expect(r_1_from).toBeUndefined();
+  });
+
   it("a given split that passes one keeps its numbers and gets a note", () => {
     const trace = recording();
     const given = { ...loader, split: "given", r_1: 1.2, T_4_most: 463.15 } as const;
@@ -233,7 +261,7 @@ describe("what cannot be", () => {
     ["a first stage that expands", { split: "given", r_1: 0.9 }, "r_1"],
     ["a loss that leaves nothing", { split: "given", r_1: 1.2, Delta_p_23: 110e3 }, "r_1"],
     ["a temperature no split keeps to", { T_3_most: 300 }, "T_3_most"],
-    ["two limits that exclude each other", { r_1_most: 1.5, r_2_most: 2 }, "r_1_most"],
+    ["two limits that exclude each other", { r_1_most: 1.5, r_2_most: 2 }, "r_2_most"],
     ["no drive efficiency", { eta_b: undefined }, "eta_b"],
     ["effectiveness above one", { P: 1.2 }, "P"],
     ["no loss as part", { loss: "part" }, "zeta"],
