@@ -109,6 +109,28 @@ describe.each(calculators)("$file", ({ file, calculator }) => {
       if (isChoice(input)) expect(Object.keys(input.options)).toContain(input.start);
   });
 
+  test("the limits that are printed can be typed", () => {
+    let printed = 0;
+    const refused = fieldsOf(calculator).flatMap(([id, field]) =>
+      kinds[field.kind].units.flatMap((unit) => {
+        const start = startWith(calculator, wayToShow(calculator, field));
+        const saidAt = (typed: string) => {
+          const entry = { typed, example: field.start, unit, shown: unit };
+          const entries = { ...start, fields: { ...start.fields, [id]: entry } };
+          return evaluate(calculator, entries, metric).messages[id]?.map(({ says }) => says) ?? [];
+        };
+        const accepted = /Accepted: (.*) to (.*?)[,.]( |$)/.exec(saidAt("1e12").join(" ")) ?? [];
+        const bounds = accepted.slice(1, 3);
+        printed += bounds.length;
+        return bounds
+          .filter((bound) => saidAt(bound).some((says) => says.includes("cannot be used here")))
+          .map((bound) => `${id}: ${bound}`);
+      }),
+    );
+    expect(refused).toEqual([]);
+    expect(printed).toBeGreaterThanOrEqual(2 * fieldsOf(calculator).length);
+  });
+
   test("the example values give numbers, and with any one choice made otherwise too", () => {
     const start = startWith(calculator, {});
     const changes = Object.entries(calculator.inputs).flatMap(([id, input]) =>

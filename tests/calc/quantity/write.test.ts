@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it, test } from "vitest";
-import { writeNumber, writePlain, writeQuantity } from "../../../calc/quantity/write.ts";
+import { writeBound, writeNumber, writePlain, writeQuantity } from "../../../calc/quantity/write.ts";
 
 const numRuns = Number(process.env.FAST_CHECK_RUNS ?? 200);
 const finite = fc.double({ noNaN: true, min: -1e308, max: 1e308 });
@@ -80,6 +80,31 @@ describe("writePlain", () => {
         expect(writePlain(Number(text))).toBe(text);
         // A number near the end of the doubles has fewer than five figures of its own.
         if (Math.abs(x) > 1e-300) expect(Math.abs(Number(text) / x - 1)).toBeLessThanOrEqual(5e-5);
+      }),
+      { numRuns },
+    );
+  });
+});
+
+describe("writeBound", () => {
+  it("rounds to the side that is accepted", () => {
+    expect(writeBound(1.5789377, "kg/s", {}, 6, "most")).toBe("1.57893\u00a0kg/s");
+    expect(writeBound(1.5789321, "kg/s", {}, 6, "least")).toBe("1.57894\u00a0kg/s");
+    expect(writeBound(223.15, "degC", {}, 6, "least")).toBe("\u221250\u00a0°C");
+    expect(writeBound(223.15, "degC", {}, 6, "most")).toBe("\u221250\u00a0°C");
+    expect(writeBound(0, "kPa", {}, 6, "most")).toBe("0\u00a0kPa");
+  });
+
+  it("is never past the bound by more than the last bits, and within a figure of it", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-3, max: 9e5, noNaN: true }), (x) => {
+        const read = (text: string) => Number(text.replace(/\u00a0.*|\u202f/g, ""));
+        const [least, most] = (["least", "most"] as const).map((side) =>
+          read(writeBound(x, "m", {}, 6, side)),
+        ) as [number, number];
+        expect(least).toBeGreaterThanOrEqual(x * (1 - 1e-11));
+        expect(most).toBeLessThanOrEqual(x * (1 + 1e-11));
+        expect(least - most).toBeLessThanOrEqual(x * 2.1e-5);
       }),
       { numRuns },
     );
