@@ -1083,6 +1083,7 @@ export const symbols = {
     "density gained when the device is fitted fourth",
     "ratio",
   ),
+  s_D: entry(String.raw`s_\mathrm{D}`, "s_D", "share of a device in the density gained", "fraction"),
   L_D: entry("L_D", "L_D", "logarithmic mean of the density ratio and one", "ratio"),
 
   // constants

@@ -1,4 +1,4 @@
-import { acceptAbsolutePressure, acceptHumidityRatio } from "../fluids/accept-air.ts";
+import { acceptHumidityRatio } from "../fluids/accept-air.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 
@@ -9,13 +9,20 @@ export interface InletGiven {
   readonly w?: SI | undefined;
 }
 
-/** The air at the inlet, checked; no hotter than 500 K, since it is to be compressed. Throws a DomainError that names its field. */
+/**
+ * The air at the inlet, checked: 1 kPa, far thinner than any compressor is fed with, to 5 MPa, and no hotter than 500 K, since it
+ * is to be compressed. Throws a DomainError that names its field.
+ */
 export const acceptInlet = ({
   p_1,
   T_1,
   w,
 }: InletGiven): { readonly p: SI; readonly T: SI; readonly w: SI } => ({
-  p: acceptAbsolutePressure("p_1", "The pressure at the compressor inlet, absolute,", p_1),
+  p: accept("p_1", "The pressure at the compressor inlet, absolute,", p_1, {
+    kind: "pressure",
+    atLeast: 1000,
+    atMost: 5e6,
+  }),
   T: accept("T_1", "The temperature at the compressor inlet", T_1, {
     kind: "temperature",
     atLeast: 173.15,

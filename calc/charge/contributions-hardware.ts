@@ -25,8 +25,12 @@ export interface Hardware {
   readonly outfits: ReadonlyMap<string, Outfit>;
   /** By the id of the device; empty where an outfit is missing. */
   readonly credits: ReadonlyMap<string, SI>;
+  /** The credits as parts of the gain; empty where that is too little to speak of shares. */
+  readonly shares: ReadonlyMap<string, SI>;
 }
 
+/** A gain below this is no whole of which a part can be told. */
+const LEAST_SHARED = 0.01;
 const PLACES = ["first", "second", "third", "fourth"] as const;
 
 /** What is fitted, in words. */
@@ -76,8 +80,12 @@ export function hardwareOf(devices: readonly NamedDevice[], common: Common, trac
     );
     outfits.set(nameOf(fitted), { losses, end: walked.end, D_rho });
   }
-  return { outfits, credits: outfits.size > all ? creditsOf(devices, outfits, trace) : new Map() };
+  const credits = outfits.size > all ? creditsOf(devices, outfits, trace) : new Map<string, SI>();
+  return { outfits, credits, shares: sharesOf(credits, D_rho_all - 1) };
 }
+
+const sharesOf = (credits: ReadonlyMap<string, SI>, gain: SI): ReadonlyMap<string, SI> =>
+  new Map(gain < LEAST_SHARED ? [] : [...credits].map(([id, credit]) => [id, credit / gain]));
 
 function creditsOf(
   devices: readonly NamedDevice[],

@@ -7,6 +7,7 @@ import { acceptChain, type Chain, type ChainGiven, devicesOf, throughChain } fro
 import { type Change, factorsOf } from "./contributions-factors.ts";
 import { type Hardware, hardwareOf } from "./contributions-hardware.ts";
 import { densityGained } from "./density-gained.ts";
+import { noteBelowInlet } from "./manifold-note.ts";
 import type { AirState, StagePath } from "./stage.ts";
 import { timesDenser } from "./times-denser.ts";
 
@@ -56,6 +57,7 @@ export const contributions: Model<ContributionsGiven, Contributions> = (given, t
   );
   noteFog(inlet, "w", trace);
   noteRealGas({ p: end.p, T: end.T }, "rho_m", trace);
+  noteBelowInlet({ p_m: end.p, p_1: inlet.p }, "p_m", trace, paths.length);
   const isByHardware = given.split === "hardware";
   return {
     D_rho,

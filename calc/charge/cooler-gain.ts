@@ -113,7 +113,7 @@ export const coolerGain: Model<CoolerGainGiven, CoolerGain> = (given, trace = pl
     density: density && costOf(drive, density, quiet, "density"),
   };
   if (drive.kind === "exhaust") {
-    if (costs.cooled?.p_T === undefined) refuseTurbine(drive.turbine, loadOf(cooled));
+    if (costs.cooled?.p_T === undefined) refuseTurbine(drive.turbine, loadOf(cooled), "eta_T");
     remarkOnGas(drive.turbine, trace);
   }
   remarkOnGain({ shared, engines, found }, trace);

@@ -173,12 +173,26 @@ export function exhaustFor(
   return trace.use(turbineNeededTemperature, { Delta_h_T, eta_T, c_p_g, r_T, kappa_g }, where);
 }
 
-/** Refuses a turbine that cannot drive its load, with the exhaust temperature at which it could. */
-export function refuseTurbine(turbine: Turbine, load: TurbineLoad): never {
-  const { Delta_h_T } = workAsked(turbine, load, plain, "");
+/**
+ * Refuses a turbine that cannot drive its load: with the exhaust temperature at which it could, or, where that is hotter than
+ * any exhaust, at the cause. `asked` is the input that asks for the work.
+ */
+export function refuseTurbine(turbine: Turbine, load: TurbineLoad, asked: string): never {
+  const neededWith = (x_wg: SI): SI => {
+    const { Delta_h_T } = workAsked({ ...turbine, x_wg }, load, plain, "");
+    return exhaustFor(turbine, Delta_h_T, plain, "") ?? turbine.T_g;
+  };
+  const { x_wg } = turbine;
+  const ways = x_wg > 0 ? "a better turbine, less bypass or less work" : "a better turbine or less work";
+  const needed = neededWith(x_wg);
+  if (needed <= HOTTEST_EXHAUST)
+    throw new DomainError(
+      "T_g",
+      `The turbine is asked for more than it can take from this gas. Hotter exhaust, ${ways} for the compressor would do. The exhaust temperature has to be at least the bound.`,
+      { value: needed, kind: "temperature" },
+    );
   throw new DomainError(
-    "T_g",
-    "The turbine is asked for more than it can take from this gas. Hotter exhaust, a better turbine or less work for the compressor would do. The exhaust temperature may be as low as the bound.",
-    { value: exhaustFor(turbine, Delta_h_T, plain, "") ?? turbine.T_g, kind: "temperature" },
+    x_wg > 0 && neededWith(0) <= HOTTEST_EXHAUST ? "x_wg" : asked,
+    `No exhaust is hot enough for this: the turbine would have to take more from its gas than the hottest exhaust holds. It takes ${ways} for the compressor.`,
   );
 }

@@ -33,6 +33,9 @@ export interface EngineGiven extends SizeGiven {
   readonly eta_v?: SI | undefined;
 }
 
+/** What engines commonly have, referred to the air in the manifold. Common practice, no source. */
+export const USUAL_FILLING = [0.75, 1.1] as const;
+
 /** The engine's data, checked: its size, and the efficiency 0.01 to 2. */
 export function acceptEngine(given: EngineGiven) {
   return {

@@ -67,6 +67,8 @@ const EXPONENT = { kind: "ratio", atLeast: 0, atMost: 1 } as const;
 export const unevenFlow: Model<UnevenFlowGiven, UnevenFlow> = (given, trace = plain) => {
   const cooler = acceptFacedCooler(given);
   const { arrangement, NTU, R, T_2, T_w_in } = cooler;
+  if (T_w_in > T_2)
+    trace.note({ about: "T_w_in", says: "The water is hotter than the air, so it heats the air." });
   const P = trace.use(arrangement.effectiveness, { NTU, R }, `${arrangement.name}, clean and even`);
   const { P_u, Phi } = faults[given.wrong](given, cooler, trace);
   const outlet = (P: SI, where: string) =>

@@ -24,10 +24,12 @@ import { coreMeanDensity } from "./core-mean-density.ts";
 import { coreMeanTemperature } from "./core-mean-temperature.ts";
 import { corePressureLoss } from "./core-pressure-loss.ts";
 import { coreReynolds } from "./core-reynolds.ts";
-import { acceptCore, type Core, type CoreGiven } from "./core-shape.ts";
+import { acceptCore, type Core, type CoreGiven, regimeOf } from "./core-shape.ts";
 import { ductSpeed } from "./duct-speed.ts";
 import { fittingLoss } from "./fitting-loss.ts";
+import { LAMINAR_UP_TO, TURBULENT_FROM } from "./flow-regimes.ts";
 import { headerShare } from "./header-share.ts";
+import { noteLargeLoss } from "./large-loss-note.ts";
 import { maskingOpenArea } from "./masking-open-area.ts";
 import { massFlux } from "./mass-flux.ts";
 import { pressureAfterLoss } from "./pressure-after-loss.ts";
@@ -62,9 +64,6 @@ export interface CoreLoss {
   readonly s_hd: SI | undefined;
 }
 
-/** Past this share of the pressure the density changes too much on the way for one mean: common practice, no source. */
-const LARGE_SHARE = 0.1;
-
 /**
  * The pressure that air loses in the core of a cooler, part by part, and in its headers.
  *
@@ -96,17 +95,24 @@ export const coreLoss: Model<CoreLossGiven, CoreLoss> = (given, trace = plain) =
       },
     );
 
-  if (found.Delta_p_23 > LARGE_SHARE * p_2)
-    trace.note({
-      about: "Delta_p_core",
-      says: "The loss is a larger share of the pressure than the bound. The density then changes so much on the way that one mean no longer stands for it, and the real loss is another.",
-      limit: { value: LARGE_SHARE, kind: "fraction" },
-    });
+  noteLargeLoss(found.Delta_p_23, p_2, core.headers ? "Delta_p_23" : "Delta_p_core", trace);
+  remarkOnRegime(given.surface, found.Re, trace);
   if (T_3 < T_2) noteFog({ T: T_3, p: found.p_3, w }, "w", trace, "behind the cooler");
   else noteFog({ T: T_2, p: p_2, w }, "w", trace, "before the cooler");
   noteRealGas({ p: p_2, T: Math.min(T_2, T_3) }, "rho_in", trace);
   return found;
 };
+
+/** Says where the passages are said to be laminar or turbulent, and the Reynolds number says otherwise. */
+function remarkOnRegime(surface: CoreGiven["surface"], Re: SI, trace: Trace): void {
+  const tell = (limit: SI, says: string) =>
+    trace.note({ about: "Re", says, limit: { value: limit, kind: "ratio" } });
+  const regime = regimeOf(surface);
+  if (regime === "laminar" && Re > LAMINAR_UP_TO)
+    tell(LAMINAR_UP_TO, "Above the bound the flow in the passages is hardly laminar, as was chosen.");
+  if (regime === "turbulent" && Re < TURBULENT_FROM)
+    tell(TURBULENT_FROM, "Below the bound the flow in the passages is hardly turbulent, as was chosen.");
+}
 
 interface Air {
   readonly p_2: SI;

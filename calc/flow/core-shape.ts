@@ -14,6 +14,14 @@ export const momentumFactors = {
 
 export type Passages = keyof typeof momentumFactors | "own";
 
+/** What the kind of passages says of the flow in them, where it says anything. */
+export const regimeOf = (surface: Passages): "laminar" | "turbulent" | undefined =>
+  surface === "turbulent"
+    ? "turbulent"
+    : surface === "channels" || surface === "tubes-laminar"
+      ? "laminar"
+      : undefined;
+
 /**
  * A core: free-flow area in m² and its share of the face, flow length and hydraulic diameter in m, Fanning factor, the kind
  * of surface (or the momentum factor itself), and the share of the face that is blocked. Headers with loss coefficients on

@@ -31,6 +31,7 @@ import {
 import { ductLoss } from "./duct-loss.ts";
 import { roughnessOf, type Surface } from "./duct-surface.ts";
 import { fittingLoss } from "./fitting-loss.ts";
+import { LAMINAR_UP_TO, TURBULENT_FROM } from "./flow-regimes.ts";
 import { frictionFactorAllRegimes } from "./friction-factor-all-regimes.ts";
 import { frictionLeft } from "./friction-left.ts";
 import { frictionNumber } from "./friction-number.ts";
@@ -85,7 +86,7 @@ export interface Duct {
   readonly K_1: SI;
   readonly K_1_other: SI | undefined;
   readonly m_star: SI;
-  readonly F_b: SI | undefined;
+  readonly F_b: SI;
   readonly F_e: SI;
 }
 
@@ -112,8 +113,6 @@ interface Friction {
 
 /** Common practice, no source: faster than this, one density is no longer good enough for a duct. */
 const FAST = 0.2;
-const LAMINAR = 2300;
-const TURBULENT = 4000;
 /** So small a part of what the bare bore passes is no flow. */
 const NO_FLOW = 1e-9;
 const TOLERANCE = 1e-14;
@@ -299,10 +298,13 @@ function thrusts(
   const { A, p } = stream;
   const gauge = trace.use(gaugePressure, { p, p_0 }, "closed end, total pressure");
   const F_e = trace.use(closedEndThrust, { p_g: gauge, A }, "closed end");
-  if (parts.N_b === 0) return { F_b: undefined, F_e };
-  const p_g = trace.use(gaugePressure, { p: inlet.p_stat, p_0 }, "first bend, static pressure");
+  const p_g = trace.use(gaugePressure, { p: inlet.p_stat, p_0 }, "bend at the inlet, static pressure");
   const { theta } = parts.bend;
-  return { F_b: trace.use(bendThrust, { p_g, A, m_a, c: inlet.c, theta }, "first bend"), F_e };
+  const F_b = trace.use(bendThrust, { p_g, A, m_a, c: inlet.c, theta }, "bend at the inlet");
+  const inward = "It is negative: suction pulls inward.";
+  if (F_b < 0) trace.note({ about: "F_b", says: inward });
+  if (F_e < 0) trace.note({ about: "F_e", says: inward });
+  return { F_b, F_e };
 }
 
 function remark(Re: SI, Ma_end: SI, trace: Trace): void {
@@ -312,7 +314,7 @@ function remark(Re: SI, Ma_end: SI, trace: Trace): void {
       says: "The air is faster at the end of the bore than the bound. One density is no longer good enough for the loss, and common practice, no source, keeps ducts slower. The total pressure lost counts the thinning of the air.",
       limit: { value: FAST, kind: "ratio" },
     });
-  if (Re > LAMINAR && Re < TURBULENT)
+  if (Re > LAMINAR_UP_TO && Re < TURBULENT_FROM)
     trace.note({
       about: "Re",
       says: "The flow is neither laminar nor turbulent, and may change from one to the other. Its friction is uncertain.",

@@ -9,6 +9,7 @@ import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { coefficientRatio } from "./coefficient-ratio.ts";
 import { coreMeanDensity } from "./core-mean-density.ts";
 import { coreMeanTemperature } from "./core-mean-temperature.ts";
+import { noteLargeLoss } from "./large-loss-note.ts";
 import { lossAtDensity } from "./loss-at-density.ts";
 import { lossAtFlow } from "./loss-at-flow.ts";
 import { measuredExponent } from "./measured-exponent.ts";
@@ -118,6 +119,7 @@ export const measuredLoss: Model<MeasuredLossGiven, MeasuredLoss> = (given, trac
     { Delta_p_ref: first.Delta_p, rho_ref: first.rho, rho: rho_ref, mu: first.mu, mu_ref: first.mu, n_p },
     "first reading, at the reference density and its own viscosity",
   );
+  noteLargeLoss(Delta_p, p_2, "Delta_p", trace);
   noteRealGas({ p: p_2, T: Math.min(T_2, T_3) }, "rho_mean", trace);
   return { Delta_p, Delta_p_square, p_3, n_p, rho_I: first.rho, rho_mean, Delta_p_ref };
 };
@@ -178,16 +180,21 @@ function exponentOf(one: Reading, two: Reading, trace: Trace): SI {
   const losses = { Delta_p_I: one.Delta_p, Delta_p_II: two.Delta_p, rho_I: one.rho, rho_II: two.rho };
   const X_K = trace.use(coefficientRatio, { ...losses, ...flows }, where);
   const n_p = trace.use(measuredExponent, { X_K, X_Re }, where);
-  const no = "No cooler has the exponent that these two readings give. Check flows, losses and densities.";
   const { kind, atLeast, atMost } = EXPONENT;
-  refuse(n_p < atLeast, "Delta_p_II", `${no} The exponent has to be above the bound.`, {
-    value: atLeast,
-    kind,
-  });
-  refuse(n_p > atMost, "Delta_p_II", `${no} The exponent has to be below the bound.`, {
-    value: atMost,
-    kind,
-  });
+  const given = { value: n_p, kind };
+  const check = "Check flows, losses and densities.";
+  refuse(
+    n_p < atLeast,
+    "Delta_p_II",
+    `These two readings give an exponent as low as the bound. No cooler has one so far below ${LAMINAR}, that of laminar flow. ${check}`,
+    given,
+  );
+  refuse(
+    n_p > atMost,
+    "Delta_p_II",
+    `These two readings give an exponent as high as the bound. No cooler has one so far above ${ROUGH}, that of flow with nothing but edges and turns. ${check}`,
+    given,
+  );
   if (n_p < LAMINAR || n_p > ROUGH)
     trace.note({
       about: "n_p",

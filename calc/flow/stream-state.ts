@@ -119,7 +119,7 @@ export function streamState(given: StreamGiven, m_a: SI, trace: Trace, where: st
   refuse(
     m_a > m_most,
     "m_a",
-    "So much air does not pass through this area: it passes the most at or a little below the speed of sound. The flow may be as high as the bound. A wider bore passes more.",
+    "So much air does not pass through this area: it passes the most at or a little below the speed of sound. The flow may be as high as the bound. A larger area passes more.",
     { value: m_most, kind: "massFlow" },
   );
   // In the root of the rise the flow is nearly straight.

@@ -41,13 +41,15 @@ function writeTenths(x: number): string {
 
 /**
  * The number of an SI value in a unit, as results show it: to four figures, or to the tenth on a scale of temperature,
- * where figures would depend on where its zero stands. `writeIn(399.5, "degC")` is `126.4`. Fails as `fromSI` does, and
+ * where figures would depend on where its zero stands; a small difference in K to three. `writeIn(399.5, "degC")` is `126.4`. Fails as `fromSI` does, and
  * with `RangeError` unless `value` is finite.
  */
 export function writeIn(value: SI, unit: string, context: UnitContext = {}): string {
   const number = fromSI(value, unit, context);
   const { offset } = unitOf(unit);
-  return offset === undefined && unit !== "K" ? writeNumber(number) : writeTenths(number);
+  if (offset === undefined && unit !== "K") return writeNumber(number);
+  // So few kelvins are a difference, of which a tenth may be all there is.
+  return unit === "K" && Math.abs(number) < 10 ? writeNumber(number, 3) : writeTenths(number);
 }
 
 /** A written number without the zeros at its end that say nothing: `2.200` is `2.2`, `1.000 × 10⁻⁵` is `1 × 10⁻⁵`. */
@@ -101,15 +103,15 @@ function roundedTo(side: BoundSide, x: number, digits: number): number {
 
 /**
  * A number as a person would type it: `99`, `0.74`, `101325`, `1e-7`. A number of at most eight figures stays as it is,
- * free of the last bits that a conversion leaves; a longer one is rounded to five, so 99 kPa in psi is `14.359`. What
- * this writes reads back as the same text, and lies within 5 parts in 100 000 of `x`. Throws `RangeError` where `x` is
- * not finite, or rounds to what is not.
+ * free of the last bits that a conversion leaves; a longer one is rounded to `digits` (1 to 8), so 99 kPa in psi is
+ * `14.359`. What this writes reads back as the same text, and with five digits lies within 5 parts in 100 000 of `x`.
+ * Throws `RangeError` where `x` is not finite, or rounds to what is not.
  */
-export function writePlain(x: number): string {
+export function writePlain(x: number, digits = 5): string {
   mustBeFinite(x);
   const figures = (n: number) => n.toExponential().replace(/e.*|\D/g, "").length;
   const clean = Number(x.toPrecision(12));
-  const short = figures(clean) <= 8 ? clean : Number(x.toPrecision(5));
+  const short = figures(clean) <= 8 ? clean : Number(x.toPrecision(digits));
   mustBeFinite(short);
   return String(short);
 }

@@ -78,7 +78,7 @@ export default defineCalculator({
       when: { boost: ["ratio"] },
     },
     r_found: { label: "Pressure ratio", symbol: "r", kind: "ratio", when: { boost: ["pressure"] } },
-    Delta_h: { label: "Work for each kilogram of air", symbol: "Delta_h", kind: "specificEnergy" },
+    Delta_h: { label: "Work per mass of air", symbol: "Delta_h", kind: "specificEnergy" },
     W_c: { label: "Shaft power", symbol: "W_c", kind: "power" },
     eta_p_found: {
       label: "Polytropic efficiency",

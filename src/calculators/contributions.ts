@@ -68,7 +68,10 @@ const table = (
   rows: StatesPicture<string>["rows"],
   when: When,
   title: string,
-) => ({ draw: "states" as const, columns, rows, when, title });
+  note?: string,
+) => ({ draw: "states" as const, columns, rows, when, title, ...(note && { note }) });
+
+const notFitted = "— where it is not fitted.";
 
 const atStations = ["Pressure", "Temperature", "Density"];
 
@@ -118,15 +121,15 @@ export default defineCalculator<string, string>({
     },
   },
   results: {
+    ...creditOutcomes,
+    ...changeOutcomes,
     Delta_D: {
-      label: "Density gained, as a multiple of the density at the inlet",
+      heading: "Charge in the manifold",
+      label: "Density gained in all, as a multiple of the density at the inlet",
       symbol: "Delta_D",
       kind: "ratio",
     },
-    ...creditOutcomes,
-    ...changeOutcomes,
     D_rho: {
-      heading: "Charge in the manifold",
       label: "Density ratio, manifold to inlet",
       symbol: "D_rho",
       kind: "ratio",
@@ -136,19 +139,19 @@ export default defineCalculator<string, string>({
     p_m: { label: "Pressure in the manifold, absolute", symbol: "p_m", kind: "pressure" },
     work_C: {
       heading: "Work for it",
-      label: "Work of the compressor for each kilogram of air",
+      label: "Work of the compressor per mass of air",
       symbol: "Delta_h",
       kind: "specificEnergy",
       when: one,
     },
     work_C1: {
-      label: "Work of the first compressor for each kilogram of air",
+      label: "Work of the first compressor per mass of air",
       symbol: "Delta_h",
       kind: "specificEnergy",
       when: two,
     },
     work_C2: {
-      label: "Work of the second compressor for each kilogram of air",
+      label: "Work of the second compressor per mass of air",
       symbol: "Delta_h",
       kind: "specificEnergy",
       when: two,
@@ -188,12 +191,14 @@ export default defineCalculator<string, string>({
       outfitRows.one,
       { ...byHardware, ...one },
       "The manifold of the same engine with only some of the hardware.",
+      notFitted,
     ),
     table(
       ["Loss, first cooler", "Loss, second cooler", "Pressure", "Temperature", "Density over inlet"],
       outfitRows.two,
       { ...byHardware, ...two },
       "The manifold of the same engine with only some of the hardware.",
+      notFitted,
     ),
     table(atStations, stationRows.one, { ...byChanges, ...one }, "The air on its way."),
     table(atStations, stationRows.two, { ...byChanges, ...two }, "The air on its way."),

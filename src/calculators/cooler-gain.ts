@@ -133,7 +133,7 @@ export default defineCalculator({
       kind: "ratio",
     },
     more_pressure: {
-      label: "Extra work for each kilogram of air",
+      label: "Extra work per mass of air",
       symbol: "Delta_h_ex",
       kind: "specificEnergy",
     },

@@ -260,8 +260,8 @@ export default defineCalculator({
       kind: "length",
       when: { surface: ["drawn", "hose", "steel", "convoluted"] },
     },
-    F_b: { label: "Thrust on the first bend", symbol: "F_b", kind: "force" },
-    F_e: { label: "Thrust on a closed end", symbol: "F_e", kind: "force" },
+    F_b: { label: "Outward thrust on a bend at the inlet", symbol: "F_b", kind: "force" },
+    F_e: { label: "Outward thrust on a closed end", symbol: "F_e", kind: "force" },
   },
   relations: [
     ...flowingAirRelations,

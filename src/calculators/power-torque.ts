@@ -16,7 +16,7 @@ export default defineCalculator({
   id: "power-torque",
   title: "Power, torque and mean effective pressure",
   group: "Engine",
-  asks: "Which power is a torque at a speed, and how hard does each litre work?",
+  asks: "What power does this torque give at this speed, and the other way round?",
   inputs: {
     known: {
       label: "What is known",

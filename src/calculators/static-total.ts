@@ -107,7 +107,18 @@ export default defineCalculator({
     c: { label: "Speed", symbol: "c", kind: "speed" },
     Ma: { label: "Mach number", symbol: "Ma", kind: "ratio" },
     rho: { label: "Density, static", symbol: "rho", kind: "density" },
-    m_star: { label: "Largest flow of this area", symbol: "m_star", kind: "massFlow" },
+    m_star: {
+      label: "Largest flow of this area",
+      symbol: "m_star",
+      kind: "massFlow",
+      when: { pressure: ["total"] },
+    },
+    m_star_held: {
+      label: "Largest flow of this area, if the static pressure stayed",
+      symbol: "m_star",
+      kind: "massFlow",
+      when: { pressure: ["static"] },
+    },
   },
   relations: [
     ...flowingAirRelations,
@@ -118,10 +129,10 @@ export default defineCalculator({
     probeReading,
     probeError,
   ],
-  model: (given, trace) =>
-    staticTotal(given as unknown as Parameters<typeof staticTotal>[0], trace) as unknown as ReturnType<
-      Calculator["model"]
-    >,
+  model: (given, trace) => {
+    const found = staticTotal(given as unknown as Parameters<typeof staticTotal>[0], trace);
+    return { ...found, m_star_held: found.m_star } as unknown as ReturnType<Calculator["model"]>;
+  },
   pictures: [
     {
       draw: "chart",
@@ -130,7 +141,8 @@ export default defineCalculator({
       x: "m_a",
       y: "p_imp",
       curves: [{ label: "" }],
-      title: "Impact pressure against flow: in slow air twice the flow makes about four times as much.",
+      title:
+        "Total pressure above static, against flow: in slow air twice the flow, about four times the difference.",
     },
   ],
 });

@@ -2,8 +2,8 @@ import { turbineBalance } from "../../calc/charge/turbine-balance.ts";
 import { densityRatio } from "../../calc/compression/density-ratio.ts";
 import { turbineNeededTemperature } from "../../calc/compression/turbine-needed-temperature.ts";
 import { exchangePower } from "../../calc/engine/exchange-power.ts";
+import { volumetricEfficiency } from "../../calc/engine/volumetric-efficiency.ts";
 import { pressureAfterLoss } from "../../calc/flow/pressure-after-loss.ts";
-import { density } from "../../calc/fluids/density.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { compressorInputs, pressureRatioField } from "./parts/compressor.ts";
 import { engineInputs } from "./parts/engine.ts";
@@ -88,6 +88,15 @@ export default defineCalculator({
     },
     V_d: { ...engineInputs.V_d, heading: "Four-stroke engine" },
     n: engineInputs.n,
+    T_m: {
+      label: "Temperature in the manifold",
+      symbol: "T_m",
+      kind: "temperature",
+      start: 323.15,
+      limits: [223.15, 573.15],
+      typical: [273.15, 393.15],
+      help: "Decides only how far the engine is filled.",
+    },
   },
   results: {
     p_T: {
@@ -109,6 +118,7 @@ export default defineCalculator({
       symbol: "W_gx",
       kind: "power",
     },
+    eta_v: { label: "Volumetric efficiency that the air flow takes", symbol: "eta_v", kind: "fraction" },
     W_c: {
       heading: "Turbocharger and exhaust",
       label: "Shaft power of the compressor",
@@ -126,11 +136,12 @@ export default defineCalculator({
     },
   },
   relations: [
-    ...compressorRelations.filter((one) => one !== density && one !== densityRatio),
+    ...compressorRelations.filter((one) => one !== densityRatio),
     pressureAfterLoss,
     ...turbineRelations,
     turbineNeededTemperature,
     exchangePower,
+    volumetricEfficiency,
   ],
   model: (given, trace) =>
     turbineBalance(given as unknown as Parameters<typeof turbineBalance>[0], trace) as unknown as ReturnType<

@@ -96,8 +96,8 @@ export default defineCalculator({
   },
   results: {
     T_3_u: { label: "Air after the cooler, as it is", symbol: "T_3", kind: "temperature" },
-    Delta_T: { label: "Change of it", symbol: "Delta_T", kind: "temperatureDifference" },
-    T_3: { label: "Clean and even", symbol: "T_3", kind: "temperature" },
+    Delta_T: { label: "Warmer by", symbol: "Delta_T", kind: "temperatureDifference" },
+    T_3: { label: "Air after the cooler, clean and even", symbol: "T_3", kind: "temperature" },
     P_u: { label: "Effectiveness, as it is", symbol: "P_u", kind: "fraction" },
     P: { label: "Effectiveness, clean and even", symbol: "P", kind: "fraction" },
     Phi: { label: "Pressure loss over the clean and even one", symbol: "Phi", kind: "ratio" },

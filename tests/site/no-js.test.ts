@@ -30,6 +30,16 @@ describe.each([...numberPages, ...lessonPages])("%s without JavaScript", (path) 
     expect(numbers.filter((text) => text.trim() === "" || notANumber.test(text))).toEqual([]);
   });
 
+  test("says at each calculator that its fields do nothing", async () => {
+    const page = await newVisitor({ javaScriptEnabled: false });
+    await page.goto(path);
+    const calculators = page.locator("main [data-calculator]");
+    const told = calculators.filter({
+      has: page.getByText("typing changes nothing").filter({ visible: true }),
+    });
+    expect(await told.count()).toBe(await calculators.count());
+  });
+
   test("shows no control that does nothing", async () => {
     const page = await newVisitor({ javaScriptEnabled: false });
     await page.goto(path);

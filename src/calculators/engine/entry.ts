@@ -65,10 +65,14 @@ export function readEntry(field: Field, entry: Entry, around: Surroundings): Rea
   return { ok: true, value: entry.example, number: entry.example, unit: entry.unit };
 }
 
-/** The text that stands in the field. */
+/** As many as results have. */
+const exampleDigits = 4;
+
+/** The text that stands in the field. An example may be rounded here; what is computed with is the value of its entry. */
 export function entryText(field: Field, entry: Entry, around: Surroundings): string {
   if (entry.typed !== null && entry.shown === entry.unit) return entry.typed;
   const reading = readEntry(field, entry, around);
   if (!reading.ok) return entry.typed ?? "";
-  return writePlain(fromSI(reading.value, entry.shown, barometerContext(around)));
+  const number = fromSI(reading.value, entry.shown, barometerContext(around));
+  return entry.typed === null ? writePlain(number, exampleDigits) : writePlain(number);
 }

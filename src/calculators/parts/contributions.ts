@@ -49,25 +49,26 @@ const underHeading = (
   Object.fromEntries(outcomes.map(([id, outcome], i) => [id, i === 0 ? { ...outcome, heading } : outcome]));
 
 const part = (label: string, when: When): Outcome => ({ label, symbol: "Delta_D", kind: "ratio", when });
+const share = (label: string, when: When): Outcome => ({ label, symbol: "s_D", kind: "fraction", when });
 
-/** What each device is credited with. */
-export const creditOutcomes: Readonly<Record<string, Outcome>> = underHeading(
-  "Split among the hardware",
-  devices.flatMap((device) => [
-    ...(device.one
-      ? [
-          [
-            `one_${device.id}`,
-            part(`Credited to the ${device.one}`, { ...byHardware, ...one, ...device.fitted }),
-          ] as const,
-        ]
-      : []),
-    [
-      `two_${device.id}`,
-      part(`Credited to the ${device.two}`, { ...byHardware, ...two, ...device.fitted }),
-    ] as const,
-  ]),
-);
+/** One outcome for each device of one stage, and of two; `${start}one_C1`. */
+const ofDevices = (start: string, outcome: (device: string, when: When) => Outcome) =>
+  devices.flatMap(({ id, one: alone, two: amongOthers, fitted }) => [
+    ...(alone ? [[`${start}one_${id}`, outcome(alone, { ...byHardware, ...one, ...fitted })] as const] : []),
+    [`${start}two_${id}`, outcome(amongOthers, { ...byHardware, ...two, ...fitted })] as const,
+  ]);
+
+/** What each device is credited with, and its share of the gain. */
+export const creditOutcomes: Readonly<Record<string, Outcome>> = {
+  ...underHeading(
+    "Density gained, split among the hardware",
+    ofDevices("", (device, when) => part(`Credited to the ${device}`, when)),
+  ),
+  ...underHeading(
+    "As shares of the gain",
+    ofDevices("share_", (device, when) => share(`Share of the ${device}`, when)),
+  ),
+};
 
 export const creditRows: Readonly<Record<"one" | "two", readonly Row[]>> = {
   one: devices.flatMap(({ id, one: label }) => (label ? [{ label, y: `one_${id}` }] : [])),
@@ -76,24 +77,34 @@ export const creditRows: Readonly<Record<"one" | "two", readonly Row[]>> = {
 
 const nth = { 1: "first", 2: "second" } as const;
 
-/** What each change of the air adds or takes. */
+const changedBy = (change: (typeof changes)[number], n: 1 | 2): When =>
+  ofCooler.includes(change) ? { [n === 1 ? "cooler" : "cooler_45"]: ["effectiveness"] } : {};
+
+/** What each change of the air adds or takes, stage by stage. */
 export const changeOutcomes: Readonly<Record<string, Outcome>> = underHeading(
-  "Split among the changes of the air",
-  changes.flatMap((change) => {
-    const words = `From ${changeWords[change]}`;
-    const fitted = (n: 1 | 2): When =>
-      ofCooler.includes(change) ? { [n === 1 ? "cooler" : "cooler_45"]: ["effectiveness"] } : {};
-    return [
-      [`one_${change}`, part(words, { ...byChanges, ...one, ...fitted(1) })],
-      ...([1, 2] as const).map(
-        (n) =>
+  "Density gained, split among the changes of the air",
+  [
+    ...changes.map(
+      (change) =>
+        [
+          `one_${change}`,
+          part(`From ${changeWords[change]}`, { ...byChanges, ...one, ...changedBy(change, 1) }),
+        ] as const,
+    ),
+    ...([1, 2] as const).flatMap((n) =>
+      changes.map(
+        (change) =>
           [
             `${change}_${n}`,
-            part(`${words}, ${nth[n]} stage`, { ...byChanges, ...two, ...fitted(n) }),
+            part(`From ${changeWords[change]}, ${nth[n]} stage`, {
+              ...byChanges,
+              ...two,
+              ...changedBy(change, n),
+            }),
           ] as const,
       ),
-    ] as const;
-  }),
+    ),
+  ],
 );
 
 export const changeRows: Readonly<Record<"one" | "two", readonly Row[]>> = {
@@ -220,8 +231,10 @@ export function contributionValues(found: Contributions): Readonly<Values> {
   };
 }
 
-const creditsOf = ({ hardware }: Contributions, stages: "one" | "two"): Values =>
-  Object.fromEntries([...(hardware?.credits ?? [])].map(([id, credit]) => [`${stages}_${id}`, credit]));
+const creditsOf = ({ hardware }: Contributions, stages: "one" | "two"): Values => ({
+  ...Object.fromEntries([...(hardware?.credits ?? [])].map(([id, credit]) => [`${stages}_${id}`, credit])),
+  ...Object.fromEntries([...(hardware?.shares ?? [])].map(([id, share]) => [`share_${stages}_${id}`, share])),
+});
 
 const changesOf = ({ changes: found }: Contributions, stages: "one" | "two"): Values =>
   Object.fromEntries(

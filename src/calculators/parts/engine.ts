@@ -1,3 +1,4 @@
+import { USUAL_FILLING } from "../../../calc/engine/cycle.ts";
 import type { Choice, Field } from "../engine/calculator.ts";
 
 /** The engine as a pump for air. */
@@ -32,7 +33,7 @@ export const engineInputs = {
     kind: "fraction",
     start: 0.92,
     limits: [0.1, 1.5],
-    typical: [0.75, 1.1],
+    typical: USUAL_FILLING,
     help: "Referred to the air in the manifold, not to the ambient air.",
   },
 } as const satisfies Record<string, Field | Choice>;

@@ -60,6 +60,34 @@ const creditsOf = ({ hardware }: Contributions) => Object.fromEntries(hardware?.
 const sum = (parts: readonly number[]) => parts.reduce((a, b) => a + b, 0);
 const partsOf = ({ changes }: Contributions) => (changes ?? []).flatMap((stage) => Object.values(stage));
 
+test("the shares are parts of the gain, and there are none of a gain too small", () => {
+  fc.assert(
+    fc.property(chains, (chain) => {
+      const { hardware, Delta_D } = byHardware(chain);
+      const shares = [...(hardware?.shares ?? [])];
+      if (Delta_D < 0.01) expect(shares).toEqual([]);
+      for (const [id, share] of shares)
+        expect(share * Delta_D).toBeCloseTo(hardware?.credits.get(id) ?? Number.NaN, 12);
+      if (shares.length > 0) expect(sum(shares.map(([, share]) => share))).toBeCloseTo(1, 9);
+    }),
+    runs,
+  );
+});
+
+test.each([
+  ["one", "compressor gives"],
+  ["two", "compressors give"],
+] as const)("a manifold below the inlet behind %s is remarked on", (stages, words) => {
+  const notes = (Delta_p: number) => {
+    const trace = recording();
+    const second = { r_2: 1, eta_s_2: 0.7, cooler_45: "none" } as const;
+    contributions({ ...hillClimb, ...second, stages, r_1: 1.1, Delta_p_23: Delta_p }, trace);
+    return trace.notes.filter(({ about }) => about === "p_m");
+  };
+  expect(notes(9e3)).toEqual([]);
+  expect(notes(20e3)[0]?.says).toContain(words);
+});
+
 describe("both splits", () => {
   test("add up to the gain exactly", () => {
     fc.assert(
@@ -290,4 +318,6 @@ test("what cannot be is refused at its field", () => {
   expect(refused({ n_p: 3 })).toBe("n_p");
   expect(refused({ stages: "two", r_2: 11 })).toBe("r_2");
   expect(refused({ p_1: -1 })).toBe("p_1");
+  // So little that a search would run out of digits.
+  expect(refused({ p_1: 1e-322, Delta_p_23: 1e-322, w: 0.01 })).toBe("p_1");
 });

@@ -30,6 +30,17 @@ const pump = {
   n: 33.25,
 } as const satisfies TurbineBalanceGiven;
 
+const byRatio = {
+  known: "ratio",
+  p_1: 99e3,
+  T_1: 298.15,
+  r: 2.2,
+  Delta_p_23: 6e3,
+  efficiency: "isentropic",
+  eta_s: 0.74,
+  heatCapacity: "real",
+} as const satisfies Partial<TurbineBalanceGiven>;
+
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("an ideal turbine undoes an ideal compressor of the same gas", () => {
@@ -81,19 +92,9 @@ describe("the balance", () => {
 
   test("by ratio and by power it is one and the same", () => {
     const { W_c: _, p_m: __, ...rest } = pump;
-    const byRatio = turbineBalance({
-      ...rest,
-      known: "ratio",
-      p_1: 99e3,
-      T_1: 298.15,
-      r: 2.2,
-      Delta_p_23: 6e3,
-      efficiency: "isentropic",
-      eta_s: 0.74,
-      heatCapacity: "real",
-    });
-    const { W_c, p_m } = byRatio;
-    expect(turbineBalance({ ...pump, W_c, p_m })).toStrictEqual(byRatio);
+    const found = turbineBalance({ ...rest, ...byRatio });
+    const { W_c, p_m } = found;
+    expect(turbineBalance({ ...pump, W_c, p_m })).toStrictEqual(found);
   });
 
   test("hotter gas, a better turbine or more gas has to be held back less", () => {
@@ -138,19 +139,52 @@ test("more than the gas holds is refused, with the exhaust temperature that woul
     return undefined;
   };
   fc.assert(
-    fc.property(number(5e4, 1e6), number(0.2, 0.8), (W_c, eta_T) => {
-      const { field, limit } = refusal({ W_c, eta_T, T_g: 450 }) ?? {};
+    fc.property(number(2e4, 2e5), number(0.2, 0.8), number(0, 0.5), (W_c, eta_T, x_wg) => {
+      const { field, limit } = refusal({ W_c, eta_T, x_wg, T_g: 450 }) ?? {};
       if (field === undefined) return;
-      expect(field).toBe("T_g");
-      const T_g = limit?.value ?? 0;
-      if (T_g > 1590) return;
-      expect(turbineBalance({ ...pump, W_c, eta_T, T_g: T_g * (1 + 1e-9) }).r_T).toBeCloseTo(10, 5);
+      if (field === "T_g") {
+        const T_g = (limit?.value ?? 0) * (1 + 1e-9);
+        expect(turbineBalance({ ...pump, W_c, eta_T, x_wg, T_g }).r_T).toBeCloseTo(10, 5);
+        return;
+      }
+      // The cause is the bypass only where closing it would do.
+      expect(limit).toBeUndefined();
+      expect(refusal({ W_c, eta_T, x_wg, T_g: 1600 })?.field).toBe(field);
+      expect(refusal({ W_c, eta_T, T_g: 1600 })?.field).toBe(field === "x_wg" ? undefined : "W_c");
     }),
     runs,
   );
+  expect(refusal({ W_c: 20e6 })?.message).toContain("No exhaust is hot enough");
+  expect(refusal({ x_wg: 0.9 })?.field).toBe("x_wg");
+  expect(refusal({ ...byRatio, eta_T: 0.1, eta_m: 0.1 })?.field).toBe("eta_T");
   expect(refusal({ T_g: 100 })?.field).toBe("T_g");
   expect(refusal({ x_wg: 1 })?.field).toBe("x_wg");
   expect(refusal({ m_a: 0 })?.field).toBe("m_a");
+});
+
+describe("the engine", () => {
+  const engine = { ...pump, n: 2000 / 60, T_m: 323.15 } as const;
+  const notes = (change: Partial<TurbineBalanceGiven>) => {
+    const trace = recording();
+    turbineBalance({ ...engine, ...change }, trace);
+    return trace.notes.map(({ about }) => about);
+  };
+
+  test("is filled as the worked example of a pump engine says", () => {
+    expect(turbineBalance({ ...engine, m_a: 0.15405 }).eta_v).toBeCloseTo(0.92, 4);
+    expect(turbineBalance(pump).eta_v).toBeUndefined();
+  });
+
+  test("is remarked on where it would be filled too little or too much", () => {
+    expect(notes({})).toEqual([]);
+    expect(notes({ n: 20_000 / 60 })).toEqual(["eta_v"]);
+    expect(notes({ n: 1000 / 60 })).toEqual(["eta_v"]);
+  });
+
+  test("is remarked on where its manifold is below the compressor inlet", () => {
+    expect(notes({ ...byRatio, r: 1.05, Delta_p_23: 10e3 })).toContain("p_m");
+    expect(notes(byRatio)).toEqual([]);
+  });
 });
 
 test("a far expansion is remarked on", () => {

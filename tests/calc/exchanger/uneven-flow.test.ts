@@ -112,6 +112,13 @@ describe("a masked face", () => {
     );
   });
 
+  test("says so where the water heats the air", () => {
+    const trace = recording();
+    const hot = unevenFlow({ ...cooler, T_w_in: 470, wrong: "masked", x_b: 0.2 }, trace);
+    expect(hot.T_3).toBeGreaterThan(cooler.T_2);
+    expect(trace.notes.map(({ about }) => about)).toEqual(["T_w_in"]);
+  });
+
   test("is the same with and without trace", () => {
     const given = { ...cooler, wrong: "masked", x_b: 0.2 } as const;
     expect(unevenFlow(given, recording())).toEqual(unevenFlow(given, plain));

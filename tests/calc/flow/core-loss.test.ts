@@ -129,9 +129,29 @@ describe("the loss of a core", () => {
     const trace = recording();
     coreLoss({ ...rig, m_a: 2.5 }, trace);
     expect(trace.notes.map(({ about }) => about)).toContain("Delta_p_core");
+    const narrow = recording();
+    coreLoss({ ...rig, ...headers, d_in: 0.035 }, narrow);
+    expect(narrow.notes.map(({ about }) => about)).toEqual(["Delta_p_23"]);
     const quiet = recording();
     coreLoss(rig, quiet);
     expect(quiet.notes).toEqual([]);
+  });
+
+  test.each([
+    ["turbulent", { surface: "turbulent" }, 4000],
+    ["laminar", { surface: "tubes-laminar", D_h: 7e-3 }, 2300],
+    ["laminar", { surface: "channels", D_h: 7e-3 }, 2300],
+  ] as const)("says so where it is hardly %s, as was chosen", (word, change, limit) => {
+    const notes = (given: CoreLossGiven) => {
+      const trace = recording();
+      coreLoss(given, trace);
+      return trace.notes;
+    };
+    const [note] = notes({ ...rig, ...change });
+    expect(note).toMatchObject({ about: "Re", limit: { value: limit } });
+    expect(note?.says).toContain(word);
+    const right = { turbulent: 7e-3, "tubes-laminar": rig.D_h, channels: rig.D_h }[change.surface];
+    expect(notes({ ...rig, ...change, D_h: right })).toEqual([]);
   });
 
   test.each([

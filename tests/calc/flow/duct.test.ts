@@ -213,9 +213,9 @@ describe("thrust", () => {
     expect(duct({ ...pipe, theta: Math.PI }).F_b).toBeCloseTo(2 * push, 8);
   });
 
-  test("is nothing on a bend of no angle, and missing without bends", () => {
+  test("is nothing on a bend of no angle, and told of one bend however many there are", () => {
     expect(duct({ ...pipe, theta: 0 }).F_b).toBe(0);
-    expect(duct({ ...pipe, N_b: 0 }).F_b).toBeUndefined();
+    expect(duct({ ...pipe, N_b: 0 }).F_b).toBe(duct(pipe).F_b);
   });
 });
 
@@ -233,6 +233,10 @@ describe("notes", () => {
 
   it("say where the air is given more vapour than it can hold", () => {
     expect(about({ ...pipe, p_in: 100e3, T_in: 290, m_a: 0.1, w: 0.02 })).toEqual(["w"]);
+  });
+
+  it("say where suction pulls bends and ends inward", () => {
+    expect(about({ ...pipe, p_in: 90e3, T_in: 290, m_a: 0.1 })).toEqual(["F_b", "F_e"]);
   });
 
   it("say where the flow is neither laminar nor turbulent", () => {

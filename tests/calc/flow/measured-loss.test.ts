@@ -116,6 +116,12 @@ describe("a measured loss", () => {
   });
 });
 
+test("says so where it takes much of the pressure", () => {
+  const trace = recording();
+  measuredLoss({ ...bench, m_a: 1.2 }, trace);
+  expect(trace.notes.map(({ about }) => about)).toEqual(["Delta_p"]);
+});
+
 describe("is refused", () => {
   test("where the loss would take all the pressure, with the flow from which on that is so", () => {
     const { field, limit } = refusal({ ...bench, m_a: 50 });
@@ -151,6 +157,15 @@ describe("is refused", () => {
     ["Delta_p_II", { Delta_p_II: 50 }],
   ] as const)("%s that cannot be", (field, change) => {
     expect(refusal({ ...two, ...change }).field).toBe(field);
+  });
+
+  test.each([1400, 50])("an exponent that no cooler has is named: %d Pa", (Delta_p_II) => {
+    const { message, limit } = refusal({ ...two, Delta_p_II });
+    // Of two readings at nearly one density and one viscosity.
+    const plainly = Math.log(1500 / Delta_p_II) / Math.log(2);
+    expect(limit?.kind).toBe("ratio");
+    expect(Math.abs((limit?.value ?? 0) - plainly)).toBeLessThan(0.02);
+    expect(message).toContain(Delta_p_II > 430 ? "as low as the bound" : "as high as the bound");
   });
 
   test("an exponent outside 1 to 2 is kept with a note while it may come from rough readings", () => {

@@ -8,6 +8,7 @@ import { coolerGain } from "../../../calc/charge/cooler-gain.ts";
 import { turbineBalance } from "../../../calc/charge/turbine-balance.ts";
 import { compressorOutlet } from "../../../calc/compression/compressor-outlet.ts";
 import { airDemand } from "../../../calc/engine/air-demand.ts";
+import { measuredLoss } from "../../../calc/flow/measured-loss.ts";
 import { waterState } from "../../../calc/fluids/water/water.ts";
 import { accept } from "../../../calc/quantity/accept.ts";
 import { DomainError, type Limit } from "../../../calc/quantity/domain-error.ts";
@@ -119,6 +120,13 @@ const cooled = {
   Delta_p_23: mostly([0, 60e3], [-100, 600e3]),
 };
 const ratio = mostly([1, 4], [0.9, 11]);
+const readingOf = (which: "I" | "II") => ({
+  [`m_${which}`]: mostly([0.05, 0.2], [1e-4, 1]),
+  [`Delta_p_${which}`]: mostly([300, 3000], [1, 200e3]),
+  [`p_${which}`]: mostly([95e3, 110e3], [1e4, 6e6]),
+  [`T_in_${which}`]: mostly([280, 300], [100, 1100]),
+  [`T_out_${which}`]: mostly([280, 300], [100, 1100]),
+});
 
 const models = [
   {
@@ -172,6 +180,21 @@ const models = [
       Delta_p_23: cooled.Delta_p_23,
       W_c: mostly([0, 1e5], [-1e3, 2e8]),
       p_m: mostly([90e3, 500e3], [-1e4, 2e8]),
+      T_m: mostly([280, 340], [100, 1100]),
+    }),
+  },
+  {
+    name: "measured loss",
+    model: measuredLoss,
+    given: fc.record({
+      readings: fc.constant("two"),
+      ...readingOf("I"),
+      ...readingOf("II"),
+      rho_ref: mostly([1, 1.3], [-1, 2]),
+      m_a: mostly([0.05, 2], [1e-4, 20]),
+      p_2: mostly([100e3, 400e3], [1e4, 6e6]),
+      T_2: mostly([300, 500], [100, 1100]),
+      T_3: mostly([290, 350], [100, 1100]),
     }),
   },
   {
@@ -265,7 +288,7 @@ describe.each(models)("$name", ({ model, given }) => {
           expect(says).toMatch(saysItsBound);
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: Math.max(1000, Number(process.env["FAST_CHECK_RUNS"] ?? 0)) },
     );
     expect(bounded.size).toBeGreaterThan(2);
   });

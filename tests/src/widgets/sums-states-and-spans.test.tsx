@@ -253,26 +253,7 @@ describe("a path", () => {
     expect(html).not.toMatch(/class="water/);
     expect(sentence(html)).toContain("Between 2 and 3: cooler.");
   });
-  test("leaves out stations that it does not have, and the parts that lead there", () => {
-    const said = sentence(
-      drawn(
-        calculator(kinds, () => ({ ...air("0", 298.15), ...air("2", 398.15) })),
-        picture,
-      ),
-    );
-    expect(said).toContain("Station 2, first outlet");
-    expect(said).not.toMatch(/Station [34]|cooler|second/);
-    expect(said).toContain("Between 0 and 2: first.");
-    const uncooled = sentence(
-      drawn(
-        calculator(kinds, () => ({ ...air("2", 398.15), ...air("3", 323.15), ...air("4", 423.15) })),
-        picture,
-      ),
-    );
-    expect(uncooled).toContain("Between 2 and 3: cooler. Between 3 and 4: second.");
-    expect(uncooled).not.toContain("Station 0");
-  });
-  test("keeps a station of which something is known", () => {
+  test("draws a station of which only something is known", () => {
     const html = drawn(
       calculator(kinds, () => ({ ...all, T_3: undefined, rho_3: undefined })),
       picture,

@@ -54,3 +54,15 @@ test("a change of unit and back gives the text that was typed", () => {
   expect(entryText(size, typed("rubbish", "L", "cm3"), around)).toBe("rubbish");
   expect(entryText(size, { typed: null, example: 0.1, unit: "L", shown: "L" }, around)).toBe("100");
 });
+
+test("an example in another unit is written to four figures, and counts in full", () => {
+  const { fields } = startEntries(box, "us");
+  const example = fields["V"] as Entry;
+  expect(entryText(size, example, around)).toBe("6102");
+  expect(readEntry(size, example, around)).toMatchObject({ value: size.start });
+  const pound: Entry = { typed: null, example: 1e5, unit: "psi", shown: "psi" };
+  expect(entryText(barometer, pound, around)).toBe("14.5");
+  expect(entryText(barometer, { ...pound, typed: "14.504" }, around)).toBe("14.504");
+  // Short by itself: nothing is rounded.
+  expect(entryText(barometer, { ...pound, example: 101_325, shown: "kPa" }, around)).toBe("101.325");
+});
