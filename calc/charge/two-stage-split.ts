@@ -87,6 +87,8 @@ export interface TwoStageSplit {
   readonly W_best: SI;
   readonly r_1_flat_from: SI;
   readonly r_1_flat_to: SI;
+  /** The ratio of the first compressor beyond which the second would expand. */
+  readonly r_1_end: SI;
   /** Splits that keep to the limits; only where limits are given. */
   readonly r_1_from: SI | undefined;
   readonly r_1_to: SI | undefined;
@@ -175,6 +177,7 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
     W_best: workAt(pair, best.r_1),
     r_1_flat_from: best.flat.from,
     r_1_flat_to: best.flat.to,
+    r_1_end: best.range.to,
     r_1_from: limits.length ? best.allowed?.from : undefined,
     r_1_to: limits.length ? best.allowed?.to : undefined,
     ...comparisons,

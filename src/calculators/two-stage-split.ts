@@ -43,7 +43,7 @@ const temperatureLimit = {
 const overSplits = {
   draw: "chart",
   vary: "r_1",
-  span: [1, 4],
+  span: [1, 5],
   holding: { split: "given" },
   x: "r_1",
   best: { at: "r_1_best", label: "least" },
@@ -51,6 +51,7 @@ const overSplits = {
   bounds: [
     { at: "r_1_from", label: "limit", wrong: "below" },
     { at: "r_1_to", label: "limit", wrong: "above" },
+    { at: "r_1_end", label: "expands", wrong: "above" },
   ],
 } as const;
 
@@ -289,6 +290,12 @@ export default defineCalculator({
       symbol: "r_1",
       kind: "ratio",
       when: withFirst,
+    },
+    r_1_end: {
+      label: "First ratio at which the second does nothing",
+      symbol: "r_1",
+      kind: "ratio",
+      inPicture: true,
     },
     m_c: {
       heading: "Water",

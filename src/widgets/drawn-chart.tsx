@@ -13,7 +13,7 @@ import { type Given, tryModel } from "../calculators/engine/evaluate.ts";
 import type { State } from "./drawing.ts";
 import { Chart } from "./pictures/Chart.tsx";
 import type { CurvePoint } from "./pictures/types.ts";
-import { sweep } from "./sweep.ts";
+import { type Point, partWithValues, sweep } from "./sweep.ts";
 import { unitLabel } from "./unit-label.ts";
 
 function quantityOf(calculator: Calculator, id: string): { label: string; kind: Kind } {
@@ -40,21 +40,24 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const bestAt = picture.best && values[picture.best.at];
   const [first, last] = picture.span;
   const marked = [here, bestAt ?? Number.NaN].filter(Number.isFinite);
-  const from = Math.min(first, ...marked);
+  const fromFirst = Math.min(first, ...marked);
   // Far enough past the best that the fall can be seen.
-  const to = Math.max(last, ...marked, 2 * (bestAt ?? from) - from);
-  const curves = picture.curves.map((curve) => {
-    const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
-    const value = (at: SI): SI =>
-      tryModel(calculator, given, { ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
-    return {
-      label: curve.label,
-      dash: curve.dash ?? "solid",
-      points: sweep(value, from, to).map(
-        ([at, found, leadsOn]): CurvePoint => [inX(at), inY(found), leadsOn],
-      ),
-    };
-  });
+  const toLast = Math.max(last, ...marked, 2 * (bestAt ?? fromFirst) - fromFirst);
+  const sweepAll = (from: SI, to: SI): readonly (readonly Point[])[] =>
+    picture.curves.map((curve) => {
+      const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
+      const value = (at: SI): SI =>
+        tryModel(calculator, given, { ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
+      return sweep(value, from, to);
+    });
+  const wide = sweepAll(fromFirst, toLast);
+  const [from, to] = partWithValues(wide.flat(), marked, fromFirst, toLast);
+  const swept = from === fromFirst && to === toLast ? wide : sweepAll(from, to);
+  const curves = picture.curves.map(({ label, dash = "solid" }, i) => ({
+    label,
+    dash,
+    points: (swept[i] ?? []).map(([at, found, leadsOn]): CurvePoint => [inX(at), inY(found), leadsOn]),
+  }));
   const best =
     bestAt === undefined
       ? undefined

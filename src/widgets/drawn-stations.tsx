@@ -25,22 +25,18 @@ export default function DrawnStations(props: { picture: Picture<string, string>;
   const { state } = props;
   const { calculator, given, values, around } = state;
   const number = (from: State["values"], id: string) => from[id] ?? Number.NaN;
-  // What this path does not have is left out, with the parts that lead to it.
-  const kept = picture.stations.filter(({ T, p, rho }) => [T, p, rho].some((id) => values[id] !== undefined));
   const read = (from: State["values"]) =>
-    kept.map(({ T, p, rho, w, ...station }) => ({
+    picture.stations.map(({ T, p, rho, w, ...station }) => ({
       ...station,
       T: number(from, T),
       p: number(from, p),
       rho: number(from, rho),
       w: number(from, w),
     }));
-  const parts = picture.parts.flatMap(({ water, after, ...part }) => {
-    const [a, b] = picture.stations.slice(after);
-    const place = a ? kept.indexOf(a) : -1;
-    if (place < 0 || kept[place + 1] !== b) return [];
-    return [{ ...part, after: place, ...(water && { water: waterOf(state, water) }) }];
-  });
+  const parts = picture.parts.map(({ water, ...part }) => ({
+    ...part,
+    ...(water && { water: waterOf(state, water) }),
+  }));
   const ghostIsHere = Object.entries(picture.ghost ?? {}).every(([key, option]) => given[key] === option);
   const other = picture.ghost && !ghostIsHere ? tryModel(calculator, given, picture.ghost) : null;
   return (

@@ -3,6 +3,7 @@ import { unitOf } from "../../calc/quantity/units.ts";
 import type { Field } from "../calculators/engine/calculator.ts";
 import { type Entry, entryText, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
+import { textWidth } from "./pictures/text.ts";
 import { Sym } from "./symbol.tsx";
 import { unitLabel } from "./unit-label.ts";
 
@@ -36,6 +37,11 @@ const signed = new Set(["temperature", "temperatureDifference", "altitude", "gau
 const canBeNegative = (field: Field, entry: Entry): boolean =>
   signed.has(field.kind) || unitOf(entry.shown).gauge === true;
 
+/** More characters than this are set smaller, so that none is cut on a phone. */
+const mostAtFullSize = 6;
+/** A unit longer than this, in pixels at 16 to the em, has no room beside a label. */
+const widestBeside = 58;
+
 /** One quantity that the visitor gives: label and symbol, number, unit, and what there is to say about it. */
 export function FieldRow({
   id,
@@ -57,8 +63,16 @@ export function FieldRow({
       ? "is-outside"
       : "";
   const hasText = messages.length > 0 || help !== "";
+  const text = entryText(field, entry, around);
+  const shownUnit = unitLabel(entry.shown);
+  const look = [
+    "field",
+    isExample && "is-example",
+    textWidth(shownUnit, 16) > widestBeside && "stacked",
+    tone,
+  ].filter(Boolean);
   return (
-    <div class={`field ${isExample ? "is-example" : ""} ${tone}`}>
+    <div class={look.join(" ")}>
       <label for={id}>
         {field.label} <Sym of={field.symbol} />
       </label>
@@ -73,13 +87,14 @@ export function FieldRow({
         )}
         <input
           id={id}
+          class={text.length > mostAtFullSize ? "long" : undefined}
           type="text"
           inputMode={canBeNegative(field, entry) ? "text" : "decimal"}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}
           maxLength={200}
-          value={entryText(field, entry, around)}
+          value={text}
           aria-invalid={tone === "is-invalid"}
           aria-describedby={
             [isExample && `${id}-eg`, hasText && `${id}-msg`].filter(Boolean).join(" ") || undefined
@@ -100,7 +115,7 @@ export function FieldRow({
             ))}
           </select>
         ) : (
-          <span class="unit none">{unitLabel(entry.shown)}</span>
+          shownUnit !== "" && <span class="unit none">{shownUnit}</span>
         )}
       </div>
       {hasText && (

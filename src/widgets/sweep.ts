@@ -8,7 +8,7 @@ const halvings = 12;
 const last = 7;
 
 /** A place, the value there, and whether it was added to lead on to where the values end. */
-type Point = readonly [x: number, y: number, leadsOn?: boolean];
+export type Point = readonly [x: number, y: number, leadsOn?: boolean];
 
 /**
  * A function at even steps from one place to another, both of them in it. Where it has values in a part of the span only,
@@ -32,6 +32,28 @@ export function sweep(f: (x: number) => number, from: number, to: number): Point
     });
   });
   return [...even, ...more].sort(([a], [b]) => a - b);
+}
+
+/** A span goes beyond the part that has values by this much of it, so that it is seen to end there. */
+const overhang = 0.15;
+
+/**
+ * The part of a swept span that is worth drawing: where some curve has values, with all places `kept`, and a little
+ * beyond. The whole span where there are neither.
+ *
+ * @example partWithValues(sweep(Math.sqrt, -10, 1), [], -10, 1) // [-0.15, 1]
+ */
+export function partWithValues(
+  points: readonly Point[],
+  kept: readonly number[],
+  from: number,
+  to: number,
+): [from: number, to: number] {
+  const xs = [...points.filter(hasValue).map(([x]) => x), ...kept];
+  if (xs.length === 0) return [from, to];
+  const [first, last] = [Math.min(...xs), Math.max(...xs)];
+  const more = overhang * (last - first) || (to - from) / (count - 1);
+  return [Math.max(from, first - more), Math.min(to, last + more)];
 }
 
 const hasValue = ([, y]: Point): boolean => Number.isFinite(y);

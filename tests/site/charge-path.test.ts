@@ -36,7 +36,7 @@ test("an irrigation pump engine: pressure ratio given, cooler outlet temperature
   expect(await page.getByText("All values are yours").count()).toBe(1);
   expectShown(await resultsOf(page, id), {
     T_2: 126.36,
-    rho_3: 2.2834,
+    rho_m: 2.2834,
     D_rho: 1.9739,
     D_rho_uncooled: 1.6418,
     m_a: 0.15405,
@@ -75,12 +75,12 @@ test("a hill-climb four: power wanted, cooler of known effectiveness", async () 
   );
   expectShown(await resultsOf(page, id), {
     m_a: 0.24303,
-    rho_3: 2.2891,
+    rho_m: 2.2891,
     r_found: 2.24936,
     p_2: 220.44,
     p_g: 113.44,
     T_2: 132.423,
-    T_3: 48.633,
+    T_m: 48.633,
     Q: 20.571,
     W_c: 26.346,
     D_rho: 1.99906,
@@ -113,7 +113,7 @@ test("the four forward: the pressure ratio found gives the power wanted", async 
     },
     { ...rest, r: "2.24936", P: "0.78", T_w_in: "25", Delta_p_23: "9 kPa" },
   );
-  expectShown(await resultsOf(page, id), { T_3: 48.633, rho_3: 2.2891, m_a: 0.24303, W_e: 235 });
+  expectShown(await resultsOf(page, id), { T_m: 48.633, rho_m: 2.2891, m_a: 0.24303, W_e: 235 });
 });
 
 test("working follows what is typed, and opens in step with the results", async () => {

@@ -53,7 +53,7 @@ test("the arrows make a choice, and its field appears", async () => {
   await choice.focus();
   await page.keyboard.press("ArrowDown");
   expect(await choice.inputValue()).toBe("density");
-  expect(await field(page, "charge-path", "rho_3").isVisible()).toBe(true);
+  expect(await field(page, "charge-path", "rho_m").isVisible()).toBe(true);
 });
 
 test("the first stop leads past the head of the page", async () => {

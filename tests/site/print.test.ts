@@ -33,7 +33,7 @@ test("what was typed is on the paper, with its unit", async () => {
   expect(await entry.isVisible()).toBe(true);
   expect(await entry.locator("xpath=..").locator(".unit").isVisible()).toBe(true);
   expect(await field(page, "charge-path", "r").inputValue()).toBe("1.8");
-  expect(Object.keys(await resultsOf(page, "charge-path"))).toContain("rho_3");
+  expect(Object.keys(await resultsOf(page, "charge-path"))).toContain("rho_m");
 });
 
 test("it prints to a document of a few pages", async () => {

@@ -61,7 +61,12 @@ test("the path of two stages draws both coolers with their water", async () => {
   await choose(page, "charge-path", "stages", "two");
   const figure = calculatorOn(page, "charge-path").locator("figure.fig").first();
   await figure.getByText("second cooler").first().waitFor();
-  expect(await figure.getByText(/^water$/).filter({ visible: true }).count()).toBe(2);
+  expect(
+    await figure
+      .getByText(/^water$/)
+      .filter({ visible: true })
+      .count(),
+  ).toBe(2);
   const shown = await resultsOf(page, "charge-path");
   for (const id of ["T_4", "W_c12", "Q_45", "m_w", "m_w_45"]) expect(shown[id], id).toMatch(/\d/);
 });

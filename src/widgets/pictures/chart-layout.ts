@@ -59,7 +59,9 @@ export function layoutChart(props: ChartProps, { width, height, font, across, up
     const x = Math.max(2, Math.min(width - w, ring[0] - w / 2));
     flags.push({ text: state.xText, x, y: bottom + 5, w, h });
     const yw = flagWidth(state.yText);
-    flags.push({ text: state.yText, x: left - 2 - yw, y: ring[1] - h / 2, w: yw, h });
+    // In the corner it gives way to the one under the axis.
+    const lowest = x < left ? bottom + 2 - h : ring[1];
+    flags.push({ text: state.yText, x: left - 2 - yw, y: Math.min(ring[1] - h / 2, lowest), w: yw, h });
   }
 
   const ticks = (

@@ -45,6 +45,9 @@ export const inBand =
     ]);
   };
 
+/** How much worse a place is where the curve lies on another: a name there is nobody's. */
+const coincides = 4;
+
 /** Along a curve, over it, under it and beside it; best near its end, and where other curves are far. */
 export function besideCurve(
   { runs, outline }: Curve,
@@ -67,6 +70,12 @@ export function besideCurve(
     return Math.max(0, 1 - Math.min(...gaps, line) / line);
   };
 
+  /** The same for the curve itself, on average over some places. */
+  const lost = (...xs: readonly number[]) => {
+    const doubts = xs.flatMap((x) => [outline(x, x) ?? []].filter(isSpan).map((own) => doubt(own, x, x)));
+    return doubts.reduce((sum, one) => sum + one / doubts.length, 0);
+  };
+
   /** Another curve lies between the label at this height and its own curve. */
   const isParted = ([high, low]: Point, [top, foot]: Point, left: number, right: number) =>
     others(left, right).some(([otherHigh, otherLow]) =>
@@ -79,10 +88,11 @@ export function besideCurve(
     Array.from({ length: 13 }, (_, k) => k / 12).flatMap((k) => {
       const x = to + (from - to) * k;
       const over = Math.max(room.x, Math.min(room.x + room.w - w, x - w / 2));
-      const [high, low] = outline(over, over + w) ?? [0, 0];
+      // As wide as labels keep clear of curves: a steep one is higher and lower there.
+      const [high, low] = outline(over - 2, over + w + 2) ?? [0, 0];
       const [here = 0] = outline(x, x) ?? [];
-      const along = Math.abs(k - 0.15) + (low - high) / 30 + doubt([high, low], over, over + w);
-      const beside = k + 0.8 + doubt([here, here], x, x);
+      const along = Math.abs(k - 0.15) + (low - high) / 30 + coincides * lost(over, over + w / 2, over + w);
+      const beside = k + 0.8 + coincides * lost(x);
       const parted = (py: number) => (isParted([high, low], [py, py + h], over, over + w) ? 4 : 0);
       const places = [
         [over, high - h - 3, along + parted(high - h - 3)],

@@ -34,13 +34,13 @@ export function niceMarks(from: number, to: number, about: number): Mark[] {
   return marks;
 }
 
-/** The least and the greatest, moved apart where they would be one. */
+/** The least and the greatest, moved apart where they would be one: zero stays at the foot. */
 export function spanOf(values: readonly number[]): [number, number] {
   const low = Math.min(...values);
   const high = Math.max(...values);
   const size = Math.max(-low, high);
   if (!drawable(size)) return [0, 1];
   if (high - low > 1e-9 * size && size > 1e-12) return [low, high];
-  const apart = size > 1e-12 ? 0.1 * size : 1;
-  return [low - apart, high + apart];
+  const apart = 0.1 * size;
+  return size > 1e-12 ? [low - apart, high + apart] : [low, high + 1];
 }

@@ -4,7 +4,7 @@ import type { Shown } from "./types.ts";
 export function textWidth(text: string, size: number, bold = false): number {
   let em = 0;
   for (const c of text) {
-    em += /[\s.,:;'()ijlt|]/.test(c) ? 0.3 : /[mwMW%×]/.test(c) ? 0.82 : /[A-Z]/.test(c) ? 0.68 : 0.5;
+    em += /[\s.,:;'()ijlt|⁻⁰¹²³⁴-⁹]/.test(c) ? 0.3 : /[mwMW%×]/.test(c) ? 0.82 : /[A-Z]/.test(c) ? 0.68 : 0.5;
   }
   return em * size * (bold ? 1.08 : 1);
 }

@@ -11,6 +11,7 @@ import { startEntries } from "../../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../../src/calculators/engine/evaluate.ts";
 import { fetchDrawers } from "../../../src/widgets/drawing.ts";
 import { DrawnPicture } from "../../../src/widgets/picture.tsx";
+import { walk } from "./pictures/svg.ts";
 
 await fetchDrawers();
 
@@ -192,6 +193,24 @@ describe("a chart", () => {
     expect(d.match(/M/g)).toHaveLength(2);
     expect(html).not.toMatch(/NaN|Infinity/);
     expect(sentence(html)).toContain("36.85 °C at 1, then 66.85 °C at 4.");
+  });
+  test("ends a little beyond the part that has values, with the state and what stands near it in sight", () => {
+    const html = drawn(
+      calculator(kinds, (x) => {
+        if (x > 2.2) throw new DomainError("x", "It cannot be beyond.");
+        return { y: warm(x), most: 2.2 };
+      }),
+      { ...picture, span: [1, 40] },
+    );
+    const [, left = "", right = ""] = html.match(/class="axis" d="M([\d.]+) [\d.]+V[\d.]+H([\d.]+)"/) ?? [];
+    const points = walk(html.match(/class="curve solid" d="([^"]*)"/)?.[1] ?? "");
+    expect(points[0]?.[0]).toBeCloseTo(Number(left), 0);
+    const share = ((points.at(-1)?.[0] ?? 0) - Number(left)) / (Number(right) - Number(left));
+    expect(share).toBeGreaterThan(0.8);
+    expect(share).toBeLessThan(0.95);
+    expect(sentence(html)).toContain("then 48.85 °C at 2.2.");
+    expect(sentence(html)).toContain("Hatched above 2.2");
+    expect(html).toContain('class="state"');
   });
   test("stands where the state at hand is not known", () => {
     const html = drawn(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { sweep } from "../../../src/widgets/sweep.ts";
+import { partWithValues, sweep } from "../../../src/widgets/sweep.ts";
 
 const valued = (points: ReturnType<typeof sweep>) => points.filter(([, y]) => Number.isFinite(y));
 
@@ -51,5 +51,34 @@ describe("a sweep", () => {
     expect(valued(sweep((x) => 1 / x, 0, 1))[0]?.[0]).toBeLessThan(1e-4);
     expect(sweep((x) => (x <= 0.5 ? x : Number.NaN), 0, 1)).toHaveLength(41);
     expect(valued(sweep(() => Number.NaN, 0, 1))).toEqual([]);
+  });
+});
+
+describe("the part of a sweep that is drawn", () => {
+  const part = (f: (x: number) => number, kept: readonly number[] = []) =>
+    partWithValues(sweep(f, 0, 40), kept, 0, 40);
+  const between = (low: number, high: number) => (x: number) => (x >= low && x <= high ? x : Number.NaN);
+
+  test("is the whole span where there are values throughout, or none at all", () => {
+    expect(part(Math.abs)).toEqual([0, 40]);
+    expect(part(() => Number.NaN)).toEqual([0, 40]);
+  });
+
+  test("goes a little beyond the values, and never beyond the span", () => {
+    const [from, to] = part(between(10, 20));
+    expect(from).toBeLessThan(10);
+    expect(from).toBeGreaterThan(8);
+    expect(to).toBeGreaterThan(20);
+    expect(to).toBeLessThan(22);
+    expect(part(between(0, 39))).toEqual([0, 40]);
+  });
+
+  test("has in it what has to be kept, with or without values", () => {
+    const [from, to] = part(between(10, 20), [5, 30]);
+    expect(from).toBeLessThan(5);
+    expect(to).toBeGreaterThan(30);
+    const [low, high] = part(() => Number.NaN, [7]);
+    expect(low).toBeLessThan(7);
+    expect(high).toBeGreaterThan(7);
   });
 });

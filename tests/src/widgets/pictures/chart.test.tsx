@@ -162,12 +162,46 @@ describe("the state", () => {
     expect(yTicks.find(({ text }) => text === "2.0")?.shown).toBe(false);
     expect(xTicks.find(({ text }) => text === "3.0")?.shown).toBe(true);
   });
+  test.each([wideSize, narrowSize])(
+    "has flags that stay in the drawing and clear of one another, long numbers and corners too",
+    (size) => {
+      const anyText = fc.constantFrom("0", "2.20", "0.001000", "1.435 × 10⁻⁴", "−1.435 × 10⁻¹²");
+      fc.assert(
+        fc.property(
+          fc.double({ min: 1, max: 4.2, noNaN: true }),
+          fc.double({ min: 0, max: 4, noNaN: true }),
+          anyText,
+          anyText,
+          (x, y, xText, yText) => {
+            const { flags } = layoutChart({ ...density, state: { x, y, xText, yText } }, size);
+            const [a, b] = flags;
+            if (!a || !b) throw new Error("a flag is missing");
+            expect(meet(a, b)).toBe(false);
+            for (const { x, y, w, h } of flags) {
+              expect(x).toBeGreaterThanOrEqual(0);
+              expect(x + w).toBeLessThanOrEqual(size.width);
+              expect(y).toBeGreaterThanOrEqual(0);
+              expect(y + h).toBeLessThanOrEqual(size.height);
+            }
+          },
+        ),
+      );
+    },
+  );
   test("widens the axes where it lies beyond them", () => {
     const state = { x: 6, y: 9, xText: "6.00", yText: "9.00" };
     const { frame, ring = [0, 0] } = layoutChart({ ...density, state }, narrowSize);
     expect(ring[0]).toBeLessThanOrEqual(frame.x + frame.w);
     expect(ring[1]).toBeGreaterThanOrEqual(frame.y);
   });
+});
+
+test("curves that are zero throughout stand on the foot of their axis", () => {
+  const curves = [{ label: "", points: curve(1, 4, () => 0) }];
+  const props = { ...density, curves, state: { x: 2, y: 0, xText: "2.00", yText: "0" } };
+  const { yTicks, curves: drawn, frame } = layoutChart(props, wideSize);
+  expect([yTicks[0]?.text, yTicks.at(-1)?.text]).toEqual(["0", "1.0"]);
+  for (const [, y] of walk(drawn[0]?.d ?? "")) expect(y).toBeCloseTo(frame.y + frame.h, 0);
 });
 
 /** The least and the greatest x of a band or of what is hatched, as the axis reads it. */
@@ -434,6 +468,32 @@ describe("the drawing", () => {
       expect(away[i]).toBeLessThan(30);
     });
     expect(collisions(drawings(<Chart {...cooling} />)[size === wideSize ? wide : narrow] ?? "")).toEqual([]);
+  });
+  test.each([wideSize, narrowSize])("names a curve where it is apart from the others", (size) => {
+    // Two ways to count a loss: one curve as long as it is small.
+    const ends = { x: 1.58, label: "chokes", wrong: "above" as const };
+    const square = (x: number) => (x < ends.x ? 31 * x ** 2 : Number.NaN);
+    const thinning = (x: number) => square(x) + 9 * (x / ends.x) ** 4 + 70 * (x / ends.x) ** 12;
+    const loss: ChartProps = {
+      ...density,
+      x: { label: "flow", unit: "kg/s", from: 0.05, to: 1.8 },
+      y: { label: "loss", unit: "kPa" },
+      curves: [
+        { label: "with air that thins", points: curve(0.05, 1.8, thinning) },
+        { label: "with one density", dash: "alternative", points: curve(0.05, 1.8, square) },
+      ],
+      state: { x: 0.35, y: thinning(0.35), xText: "0.3500", yText: "3.764" },
+      bounds: [ends],
+    };
+    const { labels, curves } = layoutChart(loss, size);
+    for (const name of ["with air that thins", "with one density"]) {
+      const label = labels.find(({ lines }) => lines.join(" ") === name);
+      if (!label) throw new Error(`${name} is not there`);
+      // At the end of the label that is nearer to the end of the curves.
+      const at = label.x + label.w;
+      const [a = 0, b = 0] = curves.map(({ outline }) => outline(at, at)?.[0]);
+      expect(Math.abs(a - b)).toBeGreaterThan(size.font);
+    }
   });
   test("keeps ticks apart where their numbers are long", () => {
     const long: ChartProps = {

@@ -69,7 +69,7 @@ test("there are no marks where there is no span", () => {
 
 test("equal values are moved apart, and nothing gives a span", () => {
   expect(spanOf([20, 20])).toEqual([18, 22]);
-  expect(spanOf([0])).toEqual([-1, 1]);
+  expect(spanOf([0])).toEqual([0, 1]);
   expect(spanOf([])).toEqual([0, 1]);
   expect(spanOf([-3, 5])).toEqual([-3, 5]);
 });
