@@ -52,8 +52,8 @@ test("the arrows make a choice, and its field appears", async () => {
   const choice = page.locator('select[id="charge-path-wanted"]');
   await choice.focus();
   await page.keyboard.press("ArrowDown");
-  expect(await choice.inputValue()).toBe("density");
-  expect(await field(page, "charge-path", "rho_m").isVisible()).toBe(true);
+  expect(await choice.inputValue()).toBe("pressure");
+  expect(await field(page, "charge-path", "p_m").isVisible()).toBe(true);
 });
 
 test("the first stop leads past the head of the page", async () => {
