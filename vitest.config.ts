@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 const jsx = { oxc: { jsx: { runtime: "automatic", importSource: "preact" } } } as const;
@@ -22,8 +23,8 @@ export default defineConfig({
           environment: "node",
           include: ["tests/site/**/*.test.ts"],
           globalSetup: "tests/site/setup.ts",
-          // One for each core of a small machine: pages under test compete with the browser.
-          maxWorkers: 2,
+          // Pages under test compete with the browser, which takes as much again.
+          maxWorkers: Math.max(2, Math.floor(availableParallelism() / 2)),
           testTimeout: 60_000,
         },
       },

@@ -734,6 +734,18 @@ export const symbols = {
   ),
   f: entry("f", "f", "friction factor, Darcy's: four times Fanning's", "ratio"),
   f_T: entry(String.raw`f_\mathrm{T}`, "f_T", "friction factor of a fully rough pipe", "ratio"),
+  Theta: entry(
+    String.raw`\Theta`,
+    "Θ",
+    "part beyond laminar flow in the friction factor for all regimes",
+    "ratio",
+  ),
+  Theta_k: entry(
+    String.raw`\Theta_\mathrm{k}`,
+    "Θ_k",
+    "argument of the logarithm in the friction factor for all regimes",
+    "ratio",
+  ),
   Theta_t: entry(
     String.raw`\Theta_\mathrm{t}`,
     "Θ_t",

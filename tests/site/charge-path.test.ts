@@ -31,7 +31,7 @@ test("an irrigation pump engine: pressure ratio given, cooler outlet temperature
       heatCapacity: "real",
       cooler: "temperature",
     },
-    { ...irrigationPump, r: "2.2", T_3: "50 °C", T_w_in: "25", Delta_p_23: "6.0 kPa" },
+    { ...irrigationPump, r: "2.2", T_3: "50 °C", T_w_in: "25", Delta_T_w: "8 K", Delta_p_23: "6.0 kPa" },
   );
   expect(await page.getByText("All values are yours").count()).toBe(1);
   expectShown(await resultsOf(page, id), {

@@ -24,7 +24,7 @@ export const lossInputs = {
 
 /** Tape, leaves and dust. */
 export const blockedShareField = {
-  label: "Share of the face that is blocked",
+  label: "Blocked share of the face",
   symbol: "x_b",
   kind: "fraction",
   start: 0,

@@ -21,9 +21,11 @@ import { ductSpeed } from "../../../calc/flow/duct-speed.ts";
 import { entranceJet } from "../../../calc/flow/entrance-jet.ts";
 import { entranceLoss } from "../../../calc/flow/entrance-loss.ts";
 import { fittingLoss } from "../../../calc/flow/fitting-loss.ts";
+import { frictionArgument } from "../../../calc/flow/friction-argument.ts";
 import { frictionFactorAllRegimes } from "../../../calc/flow/friction-factor-all-regimes.ts";
 import { frictionLeft } from "../../../calc/flow/friction-left.ts";
 import { frictionNumber } from "../../../calc/flow/friction-number.ts";
+import { frictionPartBeyondLaminar } from "../../../calc/flow/friction-part-beyond-laminar.ts";
 import { frictionToChoking } from "../../../calc/flow/friction-to-choking.ts";
 import { frictionTransitionPart } from "../../../calc/flow/friction-transition-part.ts";
 import { frictionTurbulentPart } from "../../../calc/flow/friction-turbulent-part.ts";
@@ -98,7 +100,9 @@ export const coefficientRelations: readonly AnyRelation[] = [
 export const lossRelations: readonly AnyRelation[] = [
   viscosity,
   reynoldsNumber,
+  frictionArgument,
   frictionTurbulentPart,
+  frictionPartBeyondLaminar,
   frictionTransitionPart,
   frictionFactorAllRegimes,
   pipeLoss,

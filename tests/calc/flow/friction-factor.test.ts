@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { explicitFrictionFactor } from "../../../calc/flow/explicit-friction-factor.ts";
+import { frictionArgument } from "../../../calc/flow/friction-argument.ts";
 import { frictionFactorAllRegimes } from "../../../calc/flow/friction-factor-all-regimes.ts";
+import { frictionPartBeyondLaminar } from "../../../calc/flow/friction-part-beyond-laminar.ts";
 import { frictionTransitionPart } from "../../../calc/flow/friction-transition-part.ts";
 import { frictionTurbulentPart } from "../../../calc/flow/friction-turbulent-part.ts";
 import { laminarFrictionFactor } from "../../../calc/flow/laminar-friction-factor.ts";
@@ -11,12 +13,14 @@ import { DomainError } from "../../../calc/quantity/domain-error.ts";
 
 fc.configureGlobal({ numRuns: Number(process.env["FAST_CHECK_RUNS"] ?? 100) });
 
-const all = (Re: number, k_s: number, d = 1) =>
-  frictionFactorAllRegimes.compute({
+const all = (Re: number, k_s: number, d = 1) => {
+  const Theta_t = frictionTurbulentPart.compute({ Theta_k: frictionArgument.compute({ Re, k_s, d }) });
+  const Theta_l = frictionTransitionPart.compute({ Re });
+  return frictionFactorAllRegimes.compute({
     Re,
-    Theta_t: frictionTurbulentPart.compute({ Re, k_s, d }),
-    Theta_l: frictionTransitionPart.compute({ Re }),
+    Theta: frictionPartBeyondLaminar.compute({ Theta_t, Theta_l }),
   });
+};
 const roughness = fc.double({ min: 0, max: 0.05, noNaN: true });
 /** Spread evenly over the powers of ten. */
 const reynolds = (from: number, to: number) =>
