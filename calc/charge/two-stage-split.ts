@@ -2,7 +2,6 @@ import { MOST_OF_ONE } from "../compression/accept-ratio.ts";
 import { acceptCompressor, type Compressor, type CompressorGiven } from "../compression/compress.ts";
 import { acceptDriveEfficiency } from "../compression/drive-efficiency.ts";
 import { drivePower } from "../compression/drive-power.ts";
-import { leastWorkRatio } from "../compression/least-work-ratio.ts";
 import { totalPower } from "../compression/total-power.ts";
 import { weightedPower } from "../compression/weighted-power.ts";
 import { acceptCooler } from "../exchanger/cooler.ts";
@@ -10,16 +9,17 @@ import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
 import { type AmbientGiven, ambientHumidity } from "../fluids/ambient-humidity.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
 import { noteRealGas } from "../fluids/real-gas-note.ts";
-import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { type BestSplit, bestSplit, type Costs, placeAt } from "./best-split.ts";
 import { firstCoolerFields, secondCoolerFields } from "./cooler-fields.ts";
-import { acceptLimits, type HardwareLimit, type LimitsGiven, noteExcess } from "./split-limits.ts";
+import { compareSplit } from "./split-comparisons.ts";
+import { acceptLimits, type LimitsGiven, noteExcess } from "./split-limits.ts";
+import { noteBest, noteComparisons } from "./split-notes.ts";
 import { airState, stageWords } from "./stage.ts";
 import { stageHeat } from "./stage-heat.ts";
-import { equalRatio, type Pair, rangeOfFirst, type Split, singleStage, splitAt } from "./two-stages.ts";
+import { type Pair, rangeOfFirst, type Split, splitAt, workAt } from "./two-stages.ts";
 
 type CoolerKind = "effectiveness" | "none";
 type Drive = "exhaust" | "crankshaft";
@@ -108,9 +108,6 @@ export interface TwoStageSplit {
 
 /** The highest ratio of both compressors together that is looked at. */
 const MOST_OF_BOTH = 25;
-/** The heat-capacity ratio of the rule for perfect cooling. Common practice, no source. */
-const USUAL_KAPPA = 1.4;
-
 /**
  * How two compressors in series share the pressure: the split of least work within the hardware's limits, or a given one,
  * and what it is worth against other splits, against one compressor, and against no cooler in between.
@@ -147,7 +144,7 @@ export const twoStageSplit: Model<TwoStageSplitGiven, TwoStageSplit> = (given, t
   );
   noteRealGas(second.before, "T_4", trace);
   noteRealGas(second.after, "rho_m", trace);
-  const comparisons = compare(pair, split, r_1, trace);
+  const comparisons = compareSplit(pair, split, r_1, trace);
   noteComparisons(comparisons, { W_c12, isCooled: pair.first.cooler.kind !== "none" }, trace);
 
   return {
@@ -282,78 +279,6 @@ function acceptRatio(given: SI | undefined, { range }: BestSplit): SI {
   return r_1;
 }
 
-/** Within this part of the range an optimum stands at its end. */
-const AT_END = 1e-6;
-
-function noteBest(
-  { range, allowed, r_1 }: BestSplit,
-  found: {
-    readonly pair: Pair;
-    readonly costs: Costs;
-    readonly limits: readonly HardwareLimit[];
-    readonly what: "work" | "cost";
-  },
-  trace: Trace,
-): void {
-  const { pair, costs, limits, what } = found;
-  const near = AT_END * (range.to - range.from);
-  trace.note({
-    about: "r_1",
-    says: `The split was found by search: the ${what} was computed for ratios of the first compressor over the whole range, and then ever closer round the lowest. The working shows the split that was found.`,
-  });
-  if (r_1 - range.from < near || range.to - r_1 < near) {
-    trace.note({
-      about: "r_1",
-      says: `The least ${what} is at the end of the range: the ${r_1 - range.from < near ? "first" : "second"} compressor does next to nothing there. By the ${what} alone a second compressor is not worth its place here.`,
-    });
-    return;
-  }
-  const isHeld = allowed && (r_1 - allowed.from < near || allowed.to - r_1 < near);
-  if (!isHeld) return;
-  const place = placeAt(pair, costs, r_1);
-  const binding = limits.reduce<HardwareLimit | undefined>(
-    (a, b) => (a && a.of(place) / a.most >= b.of(place) / b.most ? a : b),
-    undefined,
-  );
-  if (binding)
-    trace.note({
-      about: "r_1",
-      says: `Less ${what} would be possible beyond a limit: the ${binding.what} holds the split here, at the bound.`,
-      limit: { value: binding.most, kind: binding.kind },
-    });
-}
-
-/** What a reader would ask next. */
-function noteComparisons(
-  { W_single, Delta_p_even, r_1_rule }: ReturnType<typeof compare>,
-  { W_c12, isCooled }: { readonly W_c12: SI; readonly isCooled: boolean },
-  trace: Trace,
-): void {
-  if (W_single < W_c12)
-    trace.note({
-      about: "W_c12",
-      says: "The better compressor alone would need less, the bound. Two are right only where one cannot reach the pressure, or gets too hot.",
-      limit: { value: W_single, kind: "power" },
-    });
-  if (!isCooled) return;
-  if (Delta_p_even === undefined)
-    trace.note({
-      about: "Delta_p_even",
-      says: "At this split the cooler between saves no work, whatever its loss.",
-    });
-  if (r_1_rule === undefined)
-    trace.note({
-      about: "r_1_rule",
-      says: "By the rule one of the compressors would have to do more than all, so by it one is best left out.",
-    });
-}
-
-/** W of both shafts. */
-function workAt(pair: Pair, r_1: SI): SI {
-  const { W_c1, W_c2 } = splitAt(pair, r_1, plain);
-  return W_c1 + W_c2;
-}
-
 function crankshaftPower(given: TwoStageSplitGiven, costs: Costs, split: Split, trace: Trace): SI {
   const { belt_1, belt_2 } = costs;
   const eta_b = given.eta_b as SI;
@@ -362,68 +287,4 @@ function crankshaftPower(given: TwoStageSplitGiven, costs: Costs, split: Split, 
     (belt_1 ? of(split.W_c1, stageWords.first.compressor) : 0) +
     (belt_2 ? of(split.W_c2, stageWords.second.compressor) : 0)
   );
-}
-
-function compare(pair: Pair, split: Split, r_1: SI, trace: Trace) {
-  const { inlet, first, second } = pair;
-  const better = first.machine.eta > second.machine.eta ? first.machine : second.machine;
-  const single = singleStage(pair, better, trace);
-  const W_equal = workAt(pair, equalRatio(pair));
-  if (first.cooler.kind !== "effectiveness")
-    return {
-      W_equal,
-      W_single: single.W_c,
-      T_single: single.T_out,
-      W_no_cooler: undefined,
-      T_4_no_cooler: undefined,
-      Delta_p_even: undefined,
-      r_1_rule: undefined,
-    };
-
-  const { T_w_in } = first.cooler;
-  const without: Pair = { ...pair, first: { ...first, cooler: { kind: "none" } } };
-  const r_most = rangeOfFirst(without, MOST_OF_ONE).to;
-  const uncooled = r_1 <= r_most ? splitAt(without, r_1, plain) : undefined;
-  const W_no_cooler = uncooled && uncooled.W_c1 + uncooled.W_c2;
-  const rule = trace.use(
-    leastWorkRatio,
-    {
-      r_t: single.r,
-      eta_s_1: first.machine.eta,
-      eta_s2: second.machine.eta,
-      T_1: inlet.T,
-      T_3: T_w_in,
-      kappa: first.machine.heatCapacity === "constant" ? first.machine.kappa : USUAL_KAPPA,
-    },
-    "if the first cooler brought the air to its water at no loss",
-  );
-  return {
-    W_equal,
-    W_single: single.W_c,
-    T_single: single.T_out,
-    W_no_cooler,
-    T_4_no_cooler: uncooled?.T_4,
-    Delta_p_even:
-      W_no_cooler === undefined
-        ? undefined
-        : evenLoss(pair, { r_1, p_2: split.first.before.p, p_4: split.second.before.p }, W_no_cooler),
-    r_1_rule: rule >= 1 && rule <= single.r ? rule : undefined,
-  };
-}
-
-/** The loss of the first cooler at which the pair needs `work` in W; none where even a cooler without loss needs more. */
-function evenLoss(
-  pair: Pair,
-  { r_1, p_2, p_4 }: { readonly r_1: SI; readonly p_2: SI; readonly p_4: SI },
-  work: SI,
-): SI | undefined {
-  const { cooler } = pair.first;
-  if (cooler.kind !== "effectiveness") return undefined;
-  const excess = (Delta_p: SI) =>
-    workAt({ ...pair, first: { ...pair.first, cooler: { ...cooler, Delta_p, zeta: undefined } } }, r_1) -
-    work;
-  // Beyond this loss the second compressor's ratio is higher than any that is looked at.
-  const most = p_2 - p_4 / MOST_OF_ONE;
-  if (most <= 0 || excess(0) >= 0 || excess(most) <= 0) return undefined;
-  return bracketedRoot(excess, 0, most, { tolerance: 1e-6 });
 }

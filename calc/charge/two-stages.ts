@@ -106,6 +106,12 @@ export function splitAt(pair: Pair, r_1: SI, trace: Trace): Split {
   };
 }
 
+/** W of both shafts at a split. */
+export function workAt(pair: Pair, r_1: SI): SI {
+  const { W_c1, W_c2 } = splitAt(pair, r_1, plain);
+  return W_c1 + W_c2;
+}
+
 /** One compressor alone that does the work of both, with the second cooler behind it: W, K, and its ratio. */
 export function singleStage(
   pair: Pair,
