@@ -15,7 +15,7 @@ export const bendSeparationLoss = explicit({
     R_b: { symbol: "R_b", kind: "ratio" },
   },
   result: { symbol: "K_sep", kind: "ratio" },
-  expression: "6.6 * f * (sqrt(sin(theta / 2)) + sin(theta / 2)) / R_b^(4 * theta / pi)",
+  expression: "6.6 * f / R_b^(4 * theta / pi) * (sqrt(sin(theta / 2)) + sin(theta / 2))",
   sources: [
     { key: "fluids", where: "fittings, rounded bend", standing: "open reference read" },
     { key: "rennels-hudson-2012", where: "bends, flow separation", standing: "from memory" },

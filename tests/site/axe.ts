@@ -13,7 +13,7 @@ async function violations(page: Page, skip: string, rules?: readonly string[]): 
   axe.setLegacyMode(true);
   const found = await (rules ? axe.withRules([...rules]) : axe).analyze();
   return found.violations.map(({ id, nodes }) => {
-    const where = nodes.slice(0, 3).map(({ html }) => html.slice(0, 160));
+    const where = nodes.slice(0, 3).map(({ html, target }) => `${html.slice(0, 160)} at ${target}`);
     return `${id}: ${where.join(" | ")}`;
   });
 }
