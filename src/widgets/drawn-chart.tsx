@@ -24,6 +24,19 @@ function quantityOf(calculator: Calculator, id: string): { label: string; kind: 
   return found;
 }
 
+/** The model with changes, computed once for all curves that differ only in the result they show. */
+function remembered(calculator: Calculator, given: Given): (changes: Given) => ReturnType<typeof tryModel> {
+  const known = new Map<string, ReturnType<typeof tryModel>>();
+  return (changes) => {
+    const key = JSON.stringify(changes);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const values = tryModel(calculator, given, changes);
+    known.set(key, values);
+    return values;
+  };
+}
+
 /** One result along one input, through the model. */
 export default function DrawnChart(props: { picture: Picture<string, string>; state: State }) {
   const picture = props.picture as ChartPicture<string, string>;
@@ -43,11 +56,12 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const fromFirst = Math.min(first, ...marked);
   // Far enough past the best that the fall can be seen.
   const toLast = Math.max(last, ...marked, 2 * (bestAt ?? fromFirst) - fromFirst);
+  const modelAt = remembered(calculator, given);
   const sweepAll = (from: SI, to: SI): readonly (readonly Point[])[] =>
     picture.curves.map((curve) => {
       const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
       const value = (at: SI): SI =>
-        tryModel(calculator, given, { ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
+        modelAt({ ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
       return sweep(value, from, to);
     });
   const wide = sweepAll(fromFirst, toLast);
@@ -61,7 +75,7 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
   const best =
     bestAt === undefined
       ? undefined
-      : tryModel(calculator, given, { ...(picture.holding as Given), [picture.vary]: bestAt })?.[picture.y];
+      : modelAt({ ...(picture.holding as Given), [picture.vary]: bestAt })?.[picture.y];
   const now = values[picture.y];
   const bands = (picture.bands ?? []).flatMap(({ label, ...ends }) => {
     const [from, to] = [values[ends.from], values[ends.to]];
