@@ -1,8 +1,9 @@
+import { lastBits } from "../../../calc/quantity/accept.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
 import { unitOf } from "../../../calc/quantity/units.ts";
-import { writeBound } from "../../../calc/quantity/write.ts";
+import { type BoundSide, writeBound } from "../../../calc/quantity/write.ts";
 import type { Field } from "./calculator.ts";
 import type { Entry } from "./entry.ts";
 
@@ -46,15 +47,16 @@ export function readBarometer(entry: Entry): Reading {
       : readQuantity(entry.typed, "pressure", entry.unit, { barometer: exampleBarometer });
   if (!reading.ok) return reading;
   const [least, most] = barometerField.limits;
-  const accepted = `Accepted: ${writeBound(least, plainUnit(entry.shown))} to ${writeBound(most, plainUnit(entry.shown))}, absolute, as the instrument on the spot reads.`;
+  const write = (bound: SI, side: BoundSide) => writeBound(bound, plainUnit(entry.shown), {}, 6, side);
+  const accepted = `Accepted: ${write(least, "least")} to ${write(most, "most")}, absolute, as the instrument on the spot reads.`;
   if (unitOf(reading.unit).gauge) {
     return {
       ok: false,
       says: `A gauge counts from the barometer, so the barometer itself is absolute. ${accepted}`,
     };
   }
-  if (reading.value >= least && reading.value <= most) return reading;
-  return { ok: false, says: `${entry.typed ?? ""} is not a station pressure. ${accepted}` };
+  if (reading.value >= least - lastBits(least) && reading.value <= most + lastBits(most)) return reading;
+  return { ok: false, says: `${(entry.typed ?? "").trim()} is not a station pressure. ${accepted}` };
 }
 
 /** The absolute unit of a gauge's unit; any other unit as it is. */
