@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { FLAT } from "../../../calc/charge/best-split.ts";
 import { type TwoStageSplitGiven, twoStageSplit } from "../../../calc/charge/two-stage-split.ts";
+import { MOST_OF_ONE } from "../../../calc/compression/accept-ratio.ts";
 import { DomainError } from "../../../calc/quantity/domain-error.ts";
 import { plain, recording } from "../../../calc/relation/trace.ts";
 
@@ -39,8 +40,11 @@ const workAt = (given: TwoStageSplitGiven, r_1: number) =>
 function scan(given: TwoStageSplitGiven, points: number): readonly number[] {
   const { cooler, zeta = 0, loss, Delta_p_23 = 0, Delta_p_45 = 0 } = given;
   const p_4 = (given.p_m ?? 0) + (given.cooler_45 === "none" ? 0 : Delta_p_45);
-  const most = (cooler === "none" ? p_4 : loss === "part" ? p_4 / (1 - zeta) : p_4 + Delta_p_23) / given.p_0;
-  const least = cooler === "none" || loss === "part" ? 1 : Math.max(1, (Delta_p_23 + p_4 / 25) / given.p_0);
+  const before = (p_3: number) =>
+    cooler === "none" ? p_3 : loss === "part" ? p_3 / (1 - zeta) : p_3 + Delta_p_23;
+  const most = before(p_4) / given.p_0;
+  // The second one's ratio is looked at up to that of one compressor.
+  const least = Math.max(1, (before(p_4 / MOST_OF_ONE) / given.p_0) * (1 + 1e-12));
   return Array.from({ length: points }, (_, i) => least + ((most - least) * i) / (points - 1));
 }
 
