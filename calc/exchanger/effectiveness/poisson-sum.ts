@@ -26,7 +26,7 @@ export function poissonSum(s: number, l: number): number {
   let G = later === 0 ? -Math.expm1(-l) : 1;
   // What is taken off next.
   let t = n === 0 ? Math.exp(-s) : term(s, n + 1) / s;
-  let T = later === 0 ? l * Math.exp(-l) : later <= n ? term(l, n + 1) : 0;
+  let T = later === 0 ? l * Math.exp(-l) : later <= n + 1 ? term(l, n + 1) : 0;
   let sum = n * g;
   for (;;) {
     sum += g * G;

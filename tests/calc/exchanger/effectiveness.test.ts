@@ -155,6 +155,24 @@ describe.each(fromField)("$id", ({ effectiveness }) => {
   });
 });
 
+it("one pass across, both unmixed, falls evenly with R also for the largest coolers", () => {
+  // Long-hand sums of the series in another program.
+  expect(P("cross-unmixed", 1000, 0.999)).toBeCloseTo(0.9826425167, 9);
+  expect(P("cross-unmixed", 745, 0.9976)).toBeCloseTo(0.9804747911, 9);
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 690, max: 1000 }),
+      fc.double({ min: 0.98, max: 1.02, noNaN: true }),
+      (NTU, R) => {
+        const fall = P("cross-unmixed", NTU, R) - P("cross-unmixed", NTU, R + 1e-3);
+        expect(fall).toBeGreaterThan(1e-4);
+        expect(fall).toBeLessThan(2e-3);
+      },
+    ),
+    runs,
+  );
+});
+
 describe("reciprocity: the water, seen as the air is, has R P at R NTU and 1/R", () => {
   it.each([
     ["counterflow", "counterflow"],
