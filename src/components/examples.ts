@@ -1,4 +1,5 @@
 import { type CollectionEntry, getCollection, getEntry } from "astro:content";
+import { exampleBarometer } from "../calculators/engine/barometer.ts";
 import { calculator } from "./calculators.ts";
 import { changed, type Typed, type Worked, type WorkedExample, work, workExample } from "./worked-example.ts";
 
@@ -21,9 +22,27 @@ export async function example(
   return { entry, worked: workExample(entry.data, calculator(entry.data.calculator), fileOf(entry)) };
 }
 
-/** The numbers of an example, with some of what was typed changed. */
-export async function variant(id: string, changes: Partial<Typed>): Promise<Worked> {
+/** Whose numbers a text wants: those of an example, with some of what was typed changed, or those of a calculator. */
+export interface Asked {
+  readonly example?: string | undefined;
+  readonly calculator?: string | undefined;
+  readonly choices?: Typed["choices"] | undefined;
+  readonly given?: Typed["given"] | undefined;
+  readonly barometer?: string | undefined;
+}
+
+/** Works what a text asks for. Throws unless it names either an example or a calculator; `page` is named in errors. */
+export async function workedFor(asked: Asked, page: string): Promise<Worked> {
+  const { example: id, calculator: calculatorId, choices = {}, given = {}, barometer } = asked;
+  if (calculatorId && !id)
+    return work(
+      calculator(calculatorId),
+      { choices, given, barometer: barometer ?? `${exampleBarometer} Pa` },
+      `A number on ${page}`,
+    );
+  if (!id || calculatorId) throw new Error(`A number on ${page} takes either an example or a calculator.`);
   const entry = await entryOf(id);
   const of = calculator(entry.data.calculator);
+  const changes = { choices, given, ...(barometer && { barometer }) };
   return work(of, changed(entry.data, of, changes), fileOf(entry));
 }

@@ -3,8 +3,8 @@ import Calculator from "./Calculator.astro";
 import Caution from "./Caution.astro";
 import Cite from "./Cite.astro";
 import Figure from "./Figure.astro";
+import Drawn from "./figures/Drawn.astro";
 import ExampleLitres from "./figures/ExampleLitres.astro";
-import ExampleStations from "./figures/ExampleStations.astro";
 import Guess from "./Guess.astro";
 import Margin from "./Margin.astro";
 import Note from "./Note.astro";
@@ -22,8 +22,8 @@ export const mdxComponents = {
   Calculator,
   Caution,
   Cite,
+  Drawn,
   ExampleLitres,
-  ExampleStations,
   Figure,
   Guess,
   Margin,

@@ -16,6 +16,9 @@ export interface TexOptions {
 /** Digits that KaTeX lays out like any number, and that no formula of ours contains. */
 const sentinel = "80080";
 
+/** Letters in a style whose font the site does not carry: bold, blackboard, script and the like. */
+const uncarried = /class="(?:[^"]* )?(?:math(?!normal|rm)[a-z]+|text(?!rm)[a-z]+|boldsymbol|amsrm)[ "]/;
+
 /** TeX that holds the place of the slot with this index. */
 export const slotTex = (index: number): string => `\\text{${sentinel}${String(index).padStart(2, "0")}}`;
 
@@ -23,7 +26,8 @@ export const escapeHtml = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
 
 /**
- * HTML and MathML of a formula. Throws at TeX that KaTeX does not accept without remark.
+ * HTML and MathML of a formula. Throws at TeX that KaTeX does not accept without remark, and at letters in a style that
+ * the site has no font for.
  *
  * Slots are elements with `data-slot` and `data-at` in both halves, so that sighted readers and screen readers get the
  * same number. KaTeX's own attributes would reach the visual half only, and it would join neighbouring numbers in the
@@ -57,5 +61,7 @@ export function renderTex(tex: string, { display = false, slots = [] }: TexOptio
     );
   // KaTeX joins a slot with a text or a space `~` beside it.
   if (html.includes(sentinel)) throw new Error(`a slot got lost in ${tex}`);
+  const style = uncarried.exec(html);
+  if (style) throw new Error(`the site carries no font for ${style[0]} in ${tex}: see katex-fonts.ts`);
   return html;
 }
