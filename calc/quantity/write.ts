@@ -58,11 +58,13 @@ export const trimZeros = (text: string): string =>
 
 const withUnit = (number: string, unit: string): string => {
   const { label } = unitOf(unit);
-  return label ? number + noBreakSpace + label : number;
+  // Of all signs for units only those of an angle stand close to the number (SI brochure, 5.4.3, from memory).
+  const gap = label === "°" || label === "" ? "" : noBreakSpace;
+  return number + gap + label;
 };
 
 /**
- * An SI value to read with its unit, parted by a no-break space: `writeQuantity(99e3, "kPa", {}, 3)` is `99.0 kPa`.
+ * An SI value to read with its unit, parted by a no-break space where it is no angle: `writeQuantity(99e3, "kPa", {}, 3)` is `99.0 kPa`.
  * Without `digits` it shows the figures of `writeIn`. Fails as `fromSI` and `writeNumber` do.
  */
 export const writeQuantity = (value: SI, unit: string, context: UnitContext = {}, digits?: number): string =>

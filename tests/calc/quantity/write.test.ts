@@ -53,6 +53,7 @@ describe("writeQuantity", () => {
     [99e3, "kPa", 3, "99.0\u00a0kPa"],
     [298.15, "degC", 3, "25.0\u00a0°C"],
     [0.55, "%", 2, "55\u00a0%"],
+    [Math.PI / 2, "deg", 2, "90°"],
     [2.249, "1", 4, "2.249"],
     [129e3, "kPa-g", 3, "30.0\u00a0kPa gauge"],
   ])("writes %d in %s as %s figures: %s", (value, unit, digits, text) => {
