@@ -52,9 +52,15 @@ test("one of each, as it is scaffolded, is built into its page", () => {
 }, 120_000);
 
 test("one of each meets the contracts, the types and the format of the project", () => {
-  const contracts = ["calculators", "checks", "content", "examples", "relations"].map(
-    (name) => `tests/contracts/${name}.test`,
-  );
+  const contracts = [
+    "calculators",
+    "checks",
+    "content",
+    "examples",
+    "lessons",
+    "relations",
+    "typed-numbers",
+  ].map((name) => `tests/contracts/${name}.test`);
   const said = run("vitest", "run", "--project", "unit", ...contracts, "-t", "scaffolded");
   expect(Number(/Tests\D*(\d+) passed/.exec(stripVTControlCharacters(said))?.[1])).toBeGreaterThan(20);
   const written = (ending: string) => files.filter((file) => file.endsWith(ending));
