@@ -1,4 +1,5 @@
-// Prints speeds and ratios. They belong to the machine that they were measured on, so no test asserts them.
+// Prints speeds, ratios and how the lessons read. Speeds belong to the machine that they were measured on, so no test
+// asserts them.
 import { mkdtempSync, rmSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
@@ -9,12 +10,14 @@ import { benchBuild } from "./build.ts";
 import { benchExchanger } from "./exchanger.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
+import { benchReading } from "./reading.ts";
 import { benchTwoStages } from "./two-stages.ts";
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
 benchPhysics();
 benchExchanger();
 benchTwoStages();
+benchReading();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
 const stops: (() => unknown)[] = [() => rmSync(folder, { recursive: true })];
