@@ -4,7 +4,10 @@ import Caution from "./Caution.astro";
 import Cite from "./Cite.astro";
 import Figure from "./Figure.astro";
 import Drawn from "./figures/Drawn.astro";
+import ExampleLadder from "./figures/ExampleLadder.astro";
 import ExampleLitres from "./figures/ExampleLitres.astro";
+import ExampleTs from "./figures/ExampleTs.astro";
+import ExampleWaterfall from "./figures/ExampleWaterfall.astro";
 import Guess from "./Guess.astro";
 import Margin from "./Margin.astro";
 import Note from "./Note.astro";
@@ -23,7 +26,10 @@ export const mdxComponents = {
   Caution,
   Cite,
   Drawn,
+  ExampleLadder,
   ExampleLitres,
+  ExampleTs,
+  ExampleWaterfall,
   Figure,
   Guess,
   Margin,
