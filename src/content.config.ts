@@ -40,8 +40,6 @@ const numbers = defineCollection({
   loader: glob({ base: "./content/numbers", pattern: "*.mdx" }),
   schema: z.strictObject({
     order: z.number(),
-    /** Rank among the numbers looked up most. */
-    most: z.number().optional(),
     /** A key of calc/symbols.ts: the symbol of the answer. */
     symbol: z.string().optional(),
     synonyms,
@@ -70,6 +68,34 @@ const examples = defineCollection({
   }),
 });
 
+const ids = z.array(z.string());
+const words = z.record(z.string(), z.string()).default({});
+
+const quick = defineCollection({
+  loader: glob({ base: "./content/quick", pattern: "*.mdx" }),
+  schema: z.strictObject({
+    title: z.string(),
+    /** The question in a person's words. */
+    asks: z.string().endsWith("?"),
+    order: z.number(),
+    /** Its calculator, and of that: options of choices that are not asked, inputs that are, results, the answer first. */
+    calculator: z.string(),
+    choices: words,
+    fields: ids.min(1),
+    results: ids.min(1),
+    /** Inputs that are not asked and take the value of one that is. */
+    same: words,
+    /** Other example values than the calculator's: text with a unit by input. */
+    given: words,
+    /** Other words for inputs, results, and options by choice. */
+    labels: words,
+    options: z.record(z.string(), z.record(z.string(), z.string())).default({}),
+    /** A key of calc/symbols.ts: the symbol of the answer. */
+    symbol: z.string(),
+    synonyms: z.array(z.string()).min(3),
+  }),
+});
+
 const chapters = defineCollection({
   loader: file("./content/chapters.yaml"),
   schema: z.strictObject({ id: z.string(), title: z.string() }),
@@ -85,4 +111,4 @@ const glossary = defineCollection({
   }),
 });
 
-export const collections = { lessons, numbers, examples, chapters, glossary };
+export const collections = { lessons, numbers, quick, examples, chapters, glossary };

@@ -37,7 +37,7 @@ for (const [kind, [symbol, start, least, most]] of Object.entries(converted) as 
 ][]) {
   const when = { quantity: [kind] };
   fields[kind] = { label: title(kind), symbol, kind, start, limits: [least, most], help: "", when };
-  outcomes[kind] = { label: title(kind), symbol, kind, when };
+  outcomes[kind] = { label: title(kind), symbol, kind, when, converts: kind };
 }
 
 const stated = { quantity: ["stated"] } as const;

@@ -1,19 +1,23 @@
 import { useEffect, useState } from "preact/hooks";
-import { kinds } from "../../calc/quantity/kinds.ts";
 import { writeQuantity } from "../../calc/quantity/write.ts";
 import type { Calculator } from "../calculators/engine/calculator.ts";
-import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
+import {
+  barometerContext,
+  type Entries,
+  type Surroundings,
+  unitOfResult,
+} from "../calculators/engine/entry.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 
 interface Props {
   calculator: Calculator;
   evaluation: Evaluation;
-  choices: Readonly<Record<string, string>>;
+  entries: Entries;
   around: Surroundings;
 }
 
-function sentence({ calculator, evaluation, choices, around }: Props): string {
+function sentence({ calculator, evaluation, entries, around }: Props): string {
   const { outcome, messages, trouble } = evaluation;
   if (!outcome) {
     const reason = Object.values(messages)
@@ -22,11 +26,11 @@ function sentence({ calculator, evaluation, choices, around }: Props): string {
     return `Not current. ${trouble ?? reason?.says ?? ""}`;
   }
   const answer = Object.entries(calculator.results).find(
-    ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
+    ([, result]) => !result.inPicture && isShown(calculator, result.when, entries.choices),
   );
   const value = answer && outcome.values[answer[0]];
   if (!answer || value === undefined) return "";
-  const unit = kinds[answer[1].kind][around.system];
+  const unit = unitOfResult(calculator, answer[0], entries, around.system);
   return `${answer[1].label}: ${writeQuantity(value, unit, barometerContext(around))}`;
 }
 

@@ -9,10 +9,14 @@ const definitions = import.meta.glob<{ readonly default: Calculator }>("../calcu
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
-const isChanged = (control: Control): boolean =>
-  control instanceof HTMLInputElement
+const isRadio = (control: Control): control is HTMLInputElement => control.type === "radio";
+
+const isChanged = (control: Control): boolean => {
+  if (isRadio(control)) return control.checked && !control.defaultChecked;
+  return control instanceof HTMLInputElement
     ? control.value !== control.defaultValue
     : [...control.options].some((option) => option.selected !== option.defaultSelected);
+};
 
 /** Wakes a drawn part; what was typed or chosen before it woke is typed again. */
 function wakePart(part: ComponentChild, root: Element): void {
@@ -21,10 +25,10 @@ function wakePart(part: ComponentChild, root: Element): void {
     .map((control) => [control, control.value] as const);
   hydrate(part, root);
   for (const [control, value] of early) {
-    control.value = value;
-    control.dispatchEvent(
-      new Event(control instanceof HTMLInputElement ? "input" : "change", { bubbles: true }),
-    );
+    if (isRadio(control)) control.checked = true;
+    else control.value = value;
+    const isTyped = control instanceof HTMLInputElement && !isRadio(control);
+    control.dispatchEvent(new Event(isTyped ? "input" : "change", { bubbles: true }));
   }
 }
 
@@ -40,11 +44,16 @@ function tellOfFailure(section: Element): void {
 
 async function wakeCalculator(section: HTMLElement): Promise<void> {
   const sheet = section.querySelector("[data-sheet]");
-  const { calculator: id, title } = section.dataset;
+  const { calculator: id, title, view } = section.dataset;
   try {
     const definition = await definitions[`../calculators/${id}.ts`]?.();
     if (!sheet || !definition) return;
-    wakePart(h(CalculatorSheet, { calculator: definition.default, ...(title && { title }) }), sheet);
+    const calculator = definition.default;
+    if (view === undefined) wakePart(h(CalculatorSheet, { calculator, ...(title && { title }) }), sheet);
+    else {
+      const { QuickSheet } = await import("./quick-sheet.tsx");
+      wakePart(h(QuickSheet, { calculator, view: JSON.parse(view) }), sheet);
+    }
   } catch {
     tellOfFailure(section);
   }

@@ -44,6 +44,8 @@ export interface Outcome {
   readonly symbol: string;
   readonly kind: Kind;
   readonly when?: When;
+  /** The input that this is once more, in another unit. */
+  readonly converts?: string;
   /** Stands in the picture alone, not in the list of results. */
   readonly inPicture?: true;
   /** Starts a group of results under this heading, whether or not this one is in sight. */

@@ -1,5 +1,5 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
-import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
+import { defaultUnit, kinds, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
 import { fromSI } from "../../../calc/quantity/units.ts";
 import { writePlain } from "../../../calc/quantity/write.ts";
@@ -19,16 +19,37 @@ export interface Entry {
   readonly shown: string;
 }
 
-/** The state of one calculator: its fields by id, and the option of each choice by id. */
+/** The state of one calculator: its fields by id, the option of each choice by id, and units by the id of a result. */
 export interface Entries {
   readonly fields: Readonly<Record<string, Entry>>;
   readonly choices: Readonly<Record<string, string>>;
+  /** Units in which results are shown, where they are not those of the unit system. */
+  readonly units?: Readonly<Record<string, string>>;
 }
 
 /** What entries are read against: asked once for the whole site. */
 export interface Surroundings {
   readonly system: UnitSystem;
   readonly barometer: { readonly value: SI; readonly isExample: boolean };
+}
+
+/**
+ * The unit that a result is shown in: the one chosen, else that of the unit system. What is converted is shown in that of the
+ * other system, unless it stands in its field so already.
+ */
+export function unitOfResult(
+  calculator: Calculator,
+  id: string,
+  entries: Entries,
+  system: UnitSystem,
+): string {
+  const result = calculator.results[id];
+  if (!result) throw new Error(`“${calculator.id}” has no result “${id}”.`);
+  const own = kinds[result.kind][system];
+  if (entries.units?.[id] !== undefined) return entries.units[id];
+  if (result.converts === undefined) return own;
+  const other = kinds[result.kind][system === "us" ? "metric" : "us"];
+  return entries.fields[result.converts]?.shown === other ? own : other;
 }
 
 /** The state nobody has touched yet. */

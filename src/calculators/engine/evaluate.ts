@@ -108,7 +108,7 @@ function turnedInto(
 }
 
 /** What a model hears: only what is in sight with the choices made, so that nothing hidden decides a result. */
-function heard(calculator: Calculator, given: Given): Given {
+export function heard(calculator: Calculator, given: Given): Given {
   const choices = Object.fromEntries(
     Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
   );

@@ -10,8 +10,9 @@ import { type Entries, type Entry, type Surroundings, startEntries } from "./ent
  *     v=1&units=metric&barometer=99.0;kPa&charge-path.r=2.2;1&charge-path.T_0=~298.15;degC&charge-path.cooler=none
  *
  * A value is the text as typed, the unit it is in, and the unit shown where that differs. An example value is `~` and the
- * number in SI, so that a link opens as it was made even if the examples of a later version differ. Everything in a link
- * is somebody else's data: bounded, checked, and shown as text.
+ * number in SI, so that a link opens as it was made even if the examples of a later version differ. The unit in which a
+ * result is shown stands as `charge-path.T_m.in=degF`, where it was chosen. Everything in a link is somebody else's data:
+ * bounded, checked, and shown as text.
  */
 export const version = "1";
 const longest = 64_000;
@@ -42,6 +43,8 @@ export function writeLink(
         if (entry) parts.push(`${calculator.id}.${id}=${writeEntry(entry)}`);
       }
     }
+    for (const [id, unit] of Object.entries(entries.units ?? {}))
+      parts.push(`${calculator.id}.${id}.in=${enc(unit)}`);
   }
   return parts.join("&");
 }
@@ -54,16 +57,18 @@ export interface Opened {
   readonly unread: readonly string[];
 }
 
-function readLinkEntry(text: string, kind: Kind, start: SI): Entry | null {
-  const [value = "", ofUnit = "", shownUnit = ofUnit, ...rest] = text.split(";");
-  let typed: string;
-  let unit: string;
-  let shown: string;
+function decoded(text: string): string | null {
   try {
-    [typed, unit, shown] = [dec(value), dec(ofUnit), dec(shownUnit)];
+    return dec(text);
   } catch {
     return null;
   }
+}
+
+function readLinkEntry(text: string, kind: Kind, start: SI): Entry | null {
+  const [value = "", ofUnit = "", shownUnit = ofUnit, ...rest] = text.split(";");
+  const [typed, unit, shown] = [decoded(value), decoded(ofUnit), decoded(shownUnit)];
+  if (typed === null || unit === null || shown === null) return null;
   if (rest.length > 0 || !isUnitOf(kind, unit) || !isUnitOf(kind, shown) || typed.length > longestText)
     return null;
   if (!value.startsWith("~")) return { typed, example: start, unit, shown };
@@ -89,7 +94,16 @@ export function readLink(
   const unread: string[] = [];
   let system: UnitSystem | null = null;
   let barometer: Entry | null = null;
-  const entries: Record<string, { fields: Record<string, Entry>; choices: Record<string, string> }> = {};
+  const entries: Record<
+    string,
+    { fields: Record<string, Entry>; choices: Record<string, string>; units?: Record<string, string> }
+  > = {};
+  const stateOf = (calculator: Calculator) => {
+    entries[calculator.id] ??= structuredClone(
+      startEntries(calculator, system ?? own),
+    ) as (typeof entries)[string];
+    return entries[calculator.id] as (typeof entries)[string];
+  };
   const text = hash.replace(/^#/, "");
   if (text.length > longest)
     return { system, barometer, entries, unread: ["The link is too long to be read."] };
@@ -110,17 +124,27 @@ export function readLink(
       if (barometer && !readBarometer(barometer).ok) barometer = null;
       if (!barometer) unread.push("The barometer in the link could not be read.");
     } else {
-      const [id = "", name = ""] = key.split(".", 2);
+      const [id = "", name = "", role] = key.split(".", 3);
       if (elsewhere.includes(id)) continue;
       const calculator = calculators.find((c) => c.id === id);
+      if (calculator && role === "in") {
+        const result = Object.hasOwn(calculator.results, name) ? calculator.results[name] : undefined;
+        const unit = decoded(value);
+        if (!result || unit === null || !isUnitOf(result.kind, unit)) {
+          unread.push(`The unit of “${(result?.label ?? name).slice(0, 40)}” in the link could not be read.`);
+          continue;
+        }
+        const state = stateOf(calculator);
+        state.units = { ...state.units, [name]: unit };
+        continue;
+      }
       const input =
         calculator && Object.hasOwn(calculator.inputs, name) ? calculator.inputs[name] : undefined;
       if (!calculator || !input || (!isChoice(input) && input.barometer)) {
         unread.push(`“${key.slice(0, 40)}” in the link names nothing on this page.`);
         continue;
       }
-      entries[id] ??= structuredClone(startEntries(calculator, system ?? own)) as (typeof entries)[string];
-      const state = entries[id];
+      const state = stateOf(calculator);
       if (isChoice(input)) {
         if (Object.hasOwn(input.options, value)) state.choices[name] = value;
         else unread.push(`“${input.label}” in the link could not be read. The example stands there.`);
