@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
@@ -6,16 +7,19 @@ import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { Spoken } from "./spoken.tsx";
 import { Tools } from "./tools.tsx";
-import { useCalculator } from "./use-calculator.ts";
+import { type Running, useCalculator } from "./use-calculator.ts";
 import { useWorking } from "./use-working.ts";
 
 /** Everything of a calculator but its working, which the build typesets beside it. */
 export function CalculatorSheet({
   calculator,
   title = calculator.title,
+  foot,
 }: {
   calculator: Calculator;
   title?: string;
+  /** What stands under it, from what stands in it. */
+  foot?: (running: Running) => ComponentChildren;
 }) {
   const running = useCalculator(calculator);
   const { around, entries, evaluation, standing, isStale, unread } = running;
@@ -77,6 +81,7 @@ export function CalculatorSheet({
       </div>
       {drawn(false)}
       <Tools shown={{ calculator, entries, outcome: evaluation.outcome, around }} onReset={running.reset} />
+      {foot?.(running)}
     </div>
   );
 }

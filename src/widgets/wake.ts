@@ -45,14 +45,17 @@ function tellOfFailure(section: Element): void {
 async function wakeCalculator(section: HTMLElement): Promise<void> {
   const sheet = section.querySelector("[data-sheet]");
   const { calculator: id, title, view } = section.dataset;
+  const isQuick = section.classList.contains("quick");
   try {
     const definition = await definitions[`../calculators/${id}.ts`]?.();
     if (!sheet || !definition) return;
     const calculator = definition.default;
     if (view === undefined) wakePart(h(CalculatorSheet, { calculator, ...(title && { title }) }), sheet);
     else {
-      const { QuickSheet } = await import("./quick-sheet.tsx");
-      wakePart(h(QuickSheet, { calculator, view: JSON.parse(view) }), sheet);
+      const Sheet = isQuick
+        ? (await import("./quick-sheet.tsx")).QuickSheet
+        : (await import("./view-sheet.tsx")).ViewSheet;
+      wakePart(h(Sheet, { calculator, view: JSON.parse(view) }), sheet);
     }
   } catch {
     tellOfFailure(section);

@@ -1,10 +1,18 @@
 import { DomainError, type SI } from "../../../calc/quantity/domain-error.ts";
+import type { UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { plain, type Trace } from "../../../calc/relation/trace.ts";
-import { type Calculator, type Input, isChoice, type Outcome, type When } from "./calculator.ts";
-import type { Entries } from "./entry.ts";
+import {
+  type Calculator,
+  type Input,
+  isChoice,
+  type Outcome,
+  type Picture,
+  type When,
+} from "./calculator.ts";
+import { type Entries, startEntries } from "./entry.ts";
 import { type Given, heard } from "./evaluate.ts";
 
-/** A quick answer: the part of a calculator that one question needs. Ids are of its inputs and results; numbers are in SI. */
+/** The part of a calculator that one question needs. Ids are of its inputs and results; numbers are in SI. */
 export interface View {
   readonly title: string;
   readonly asks: string;
@@ -22,6 +30,8 @@ export interface View {
   readonly labels: Readonly<Record<string, string>>;
   /** Other words for the options of a choice. */
   readonly options: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Draws the calculator's chart or field, where it shows nothing but what is asked and results. */
+  readonly isDrawn?: boolean;
 }
 
 /** What of a condition is left once the choices that are not asked are made. Throws where it cannot be met. */
@@ -62,6 +72,52 @@ function answered(calculator: Calculator, view: View, id: string): Outcome {
   };
 }
 
+/** What a picture names. Only charts and fields are drawn of a part. */
+function namedBy(picture: Picture<string, string>): readonly string[] | null {
+  const ids = (() => {
+    switch (picture.draw) {
+      case "chart":
+        return [
+          picture.vary,
+          picture.x,
+          picture.y,
+          picture.best?.at,
+          ...picture.curves.map(({ y }) => y),
+          ...(picture.bands ?? []).flatMap(({ from, to }) => [from, to]),
+          ...(picture.bounds ?? []).map(({ at }) => at),
+        ];
+      case "field":
+        return [picture.NTU, picture.R, picture.hot, picture.cold, picture.airOut, picture.waterOut];
+      default:
+        return null;
+    }
+  })();
+  return ids?.filter((id) => id !== undefined) ?? null;
+}
+
+/** The picture of the calculator that a view may draw, with the results that it names beside those in sight. */
+function pictureOf(calculator: Calculator, view: View) {
+  const holds = (when: When | undefined) =>
+    Object.entries(when ?? {}).every(([id, options]) => {
+      const choice = calculator.inputs[id];
+      return (
+        choice &&
+        isChoice(choice) &&
+        !view.fields.includes(id) &&
+        options.includes(view.choices[id] ?? choice.start)
+      );
+    });
+  for (const picture of view.isDrawn ? (calculator.pictures ?? []) : []) {
+    const ids = namedBy(picture);
+    if (!ids || !holds(picture.when)) continue;
+    const isAsked = (id: string) => view.fields.includes(id) || Object.hasOwn(calculator.results, id);
+    if (!ids.every(isAsked)) continue;
+    const beside = [...new Set(ids)].filter((id) => !view.fields.includes(id) && !view.results.includes(id));
+    return { picture, beside };
+  }
+  return null;
+}
+
 /** All that the calculator hears: what is given, and behind it what is not asked. */
 function completed(calculator: Calculator, view: View, given: Given): Given {
   const behind = Object.fromEntries(
@@ -78,6 +134,15 @@ function completed(calculator: Calculator, view: View, given: Given): Given {
   return heard(calculator, all);
 }
 
+/** An arrangement is known by choices that the view may not ask. */
+const withAllGiven = (
+  picture: Picture<string, string>,
+  all: (given: Given) => Given,
+): Picture<string, string> =>
+  picture.draw === "field"
+    ? { ...picture, arrangement: (given) => picture.arrangement(all(given)) }
+    : picture;
+
 /**
  * A calculator narrowed to a view: the same model, asked less and answering less. What it says of inputs and results that
  * are not in the view is left out: a test proves that they decide nothing that is shown.
@@ -89,13 +154,22 @@ export function narrow(calculator: Calculator, view: View): Calculator {
     (Object.hasOwn(calculator.inputs, about) && !view.fields.includes(about)) ||
     (Object.hasOwn(calculator.results, about) && !view.results.includes(about));
   const shownFor = (id: string) => view.same[id] ?? id;
+  const drawn = pictureOf(calculator, view);
+  const beside = Object.fromEntries(
+    (drawn?.beside ?? []).map((id) => {
+      const { when: _, heading: __, ...result } = entryOf(calculator.results, id, calculator.id);
+      return [id, { ...result, inPicture: true as const }];
+    }),
+  );
+  const pictures = drawn && [withAllGiven(drawn.picture, (given) => completed(calculator, view, given))];
   return {
     id: calculator.id,
     title: view.title,
     group: calculator.group,
     asks: view.asks,
     inputs: pick(view.fields, asked),
-    results: pick(view.results, answered),
+    results: { ...pick(view.results, answered), ...beside },
+    ...(pictures && { pictures }),
     relations: calculator.relations,
     model: (given, trace = plain) => {
       const through: Trace = {
@@ -115,7 +189,7 @@ export function narrow(calculator: Calculator, view: View): Calculator {
   };
 }
 
-/** The state of the calculator itself that shows what the view shows. */
+/** The state of the calculator itself that shows what the view shows, its own example values where nothing is asked. */
 export function widened(view: View, { fields, choices }: Entries): Entries {
   const same = Object.entries(view.same).flatMap(([id, shown]) => {
     const entry = fields[shown];
@@ -125,4 +199,20 @@ export function widened(view: View, { fields, choices }: Entries): Entries {
     fields: { ...fields, ...Object.fromEntries(same) },
     choices: { ...view.choices, ...choices },
   };
+}
+
+/** The same, with the example values of the view where nothing is asked. */
+export function widenedWithStart(
+  calculator: Calculator,
+  view: View,
+  entries: Entries,
+  system: UnitSystem,
+): Entries {
+  const { fields, choices } = widened(view, entries);
+  const own = startEntries(calculator, system).fields;
+  const behind = Object.entries(view.start).flatMap(([id, example]) => {
+    const entry = own[id];
+    return entry ? [[id, { ...entry, example }] as const] : [];
+  });
+  return { fields: { ...Object.fromEntries(behind), ...fields }, choices };
 }

@@ -1,0 +1,39 @@
+import { isChoice } from "../calculators/engine/calculator.ts";
+import type { View } from "../calculators/engine/view.ts";
+import { calculator } from "./calculators.ts";
+import { type Asked, workedFor } from "./examples.ts";
+
+/** What a text shows of a calculator: ids of its inputs and results, and whose values stand where nothing is asked. */
+export interface Shown extends Omit<Asked, "calculator"> {
+  readonly fields: readonly string[];
+  readonly results: readonly string[];
+}
+
+/** The view that a text shows of the calculator by this id. Throws where the example is one of another calculator. */
+export async function lessonView(id: string, shown: Shown, page: string): Promise<View> {
+  const { fields, results, example, choices, given, barometer } = shown;
+  const of = calculator(id);
+  const worked = await workedFor(
+    { ...(example ? { example } : { calculator: id }), choices, given, barometer },
+    page,
+  );
+  if (worked.calculator !== of)
+    throw new Error(`The example “${example}” on ${page} is none of the calculator “${id}”.`);
+  const start = Object.entries(worked.given).filter((one): one is [string, number] => {
+    const [name, value] = one;
+    const input = of.inputs[name];
+    return typeof value === "number" && input !== undefined && !isChoice(input) && value !== input.start;
+  });
+  return {
+    title: of.title,
+    asks: of.asks,
+    choices: worked.choices,
+    fields,
+    results,
+    same: {},
+    start: Object.fromEntries(start),
+    labels: {},
+    options: {},
+    isDrawn: true,
+  };
+}
