@@ -50,7 +50,7 @@ const examples = defineCollection({
   loader: glob({ base: "./content/examples", pattern: "*.mdx" }),
   schema: z.strictObject({
     title: z.string(),
-    /** That of the lesson it belongs to: "2.3". */
+    /** Chapter and place in it: "2.3". No two examples have the same. */
     number: z.string().regex(/^\d+\.\d+$/),
     /** What it asks, in a sentence. */
     asks: z.string().endsWith("?"),
