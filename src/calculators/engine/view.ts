@@ -134,14 +134,11 @@ function completed(calculator: Calculator, view: View, given: Given): Given {
   return heard(calculator, all);
 }
 
-/** An arrangement is known by choices that the view may not ask. */
-const withAllGiven = (
-  picture: Picture<string, string>,
-  all: (given: Given) => Given,
-): Picture<string, string> =>
-  picture.draw === "field"
-    ? { ...picture, arrangement: (given) => picture.arrangement(all(given)) }
-    : picture;
+/** The picture with its condition met, and its arrangement known by choices that the view may not ask. */
+function freed(picture: Picture<string, string>, all: (given: Given) => Given): Picture<string, string> {
+  const { when: _, ...free } = picture;
+  return free.draw === "field" ? { ...free, arrangement: (given) => free.arrangement(all(given)) } : free;
+}
 
 /**
  * A calculator narrowed to a view: the same model, asked less and answering less. What it says of inputs and results that
@@ -161,7 +158,7 @@ export function narrow(calculator: Calculator, view: View): Calculator {
       return [id, { ...result, inPicture: true as const }];
     }),
   );
-  const pictures = drawn && [withAllGiven(drawn.picture, (given) => completed(calculator, view, given))];
+  const pictures = drawn && [freed(drawn.picture, (given) => completed(calculator, view, given))];
   return {
     id: calculator.id,
     title: view.title,
