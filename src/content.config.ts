@@ -64,6 +64,8 @@ const examples = defineCollection({
     show: z.strictObject({ given: z.array(z.string()), steps: z.array(z.string()) }).optional(),
     /** Id of the result asked for. */
     asked: z.string(),
+    /** Ids of results that its own page asks for besides. */
+    also: z.array(z.string()).default([]),
     synonyms,
   }),
 });

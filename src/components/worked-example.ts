@@ -23,7 +23,12 @@ export interface Example extends Typed {
   /** What is worth showing in a lesson: ids of inputs, and of the relations whose steps stay. Without it, all. */
   readonly show?: { readonly given: readonly string[]; readonly steps: readonly string[] } | undefined;
   readonly asked: string;
+  /** Ids of results that are asked for besides. */
+  readonly also?: readonly string[] | undefined;
 }
+
+/** A result that an example asks for. */
+export type AskedFor = Outcome & { readonly id: string; readonly value: SI };
 
 /** A calculator after somebody typed: every value in SI. */
 export interface Worked {
@@ -43,7 +48,8 @@ export interface Worked {
 }
 
 export interface WorkedExample extends Worked {
-  readonly asked: Outcome & { readonly value: SI };
+  readonly asked: AskedFor;
+  readonly also: readonly AskedFor[];
   /** Ids of the fields that stand with these choices, and the steps: all, and those worth showing in a lesson. */
   readonly fields: readonly string[];
   readonly shownFields: readonly string[];
@@ -147,6 +153,19 @@ export function changed(example: Typed, calculator: Calculator, changes: Partial
   };
 }
 
+function askedFor(
+  { calculator, values, choices }: Worked,
+  id: string,
+  where: string,
+  field: string,
+): AskedFor {
+  const result = Object.hasOwn(calculator.results, id) ? calculator.results[id] : undefined;
+  const value = values[id];
+  if (!result || value === undefined || !isShown(calculator, result.when, choices))
+    throw trouble(where, field, `the calculator gives no “${id}” with these choices.`);
+  return { ...result, id, value };
+}
+
 /**
  * Works an example in full. Besides what `work` refuses, every choice and field that the calculator shows has to be
  * given, so that an example never changes with a calculator's example values.
@@ -158,18 +177,13 @@ export function workExample(example: Example, calculator: Calculator, where: str
     const isGiven = isChoice(input) ? id in example.choices : input.barometer || id in example.given;
     if (!isGiven) throw trouble(where, id, "the calculator asks for it, and the example does not give it.");
   }
-  const asked = Object.hasOwn(calculator.results, example.asked)
-    ? calculator.results[example.asked]
-    : undefined;
-  const value = worked.values[example.asked];
-  if (!asked || value === undefined || !isShown(calculator, asked.when, worked.choices))
-    throw trouble(where, "asked", `the calculator gives no “${example.asked}” with these choices.`);
+  const asked = askedFor(worked, example.asked, where, "asked");
+  const also = (example.also ?? []).map((id) => askedFor(worked, id, where, "also"));
   const fields = Object.entries(calculator.inputs).flatMap(([id, input]) =>
     !isChoice(input) && isShown(calculator, input.when, worked.choices) ? [id] : [],
   );
   const { show } = example;
-  if (!show)
-    return { ...worked, asked: { ...asked, value }, fields, shownFields: fields, shownSteps: worked.steps };
+  if (!show) return { ...worked, asked, also, fields, shownFields: fields, shownSteps: worked.steps };
   for (const id of show.steps) {
     if (!worked.steps.some(({ relation }) => relation === id))
       throw trouble(where, "show", `no step of the working uses the relation “${id}”.`);
@@ -179,7 +193,8 @@ export function workExample(example: Example, calculator: Calculator, where: str
   }
   return {
     ...worked,
-    asked: { ...asked, value },
+    asked,
+    also,
     fields,
     shownFields: fields.filter((id) => show.given.includes(id)),
     shownSteps: worked.steps.filter(({ relation }) => show.steps.includes(relation)),
