@@ -3,6 +3,8 @@ import { createReadStream } from "node:fs";
 import { stat } from "node:fs/promises";
 import { createServer } from "node:http";
 import { extname, join, resolve, sep } from "node:path";
+import { pipeline } from "node:stream";
+import { createGzip } from "node:zlib";
 
 const root = resolve(process.argv[2] ?? "dist");
 const firstPort = Number(process.env.PORT ?? 4321);
@@ -21,6 +23,10 @@ const types = {
   ".txt": "text/plain; charset=utf-8",
   ".csv": "text/csv; charset=utf-8",
 };
+
+/** Whether a file of this type gets smaller when it is packed, and the asker can unpack it. */
+const isPacked = (type, request) =>
+  /^text\/|json$|svg|wasm/.test(type) && /\bgzip\b/.test(request.headers["accept-encoding"] ?? "");
 
 const kindOf = async (path) => {
   try {
@@ -59,17 +65,18 @@ async function answer(request, response) {
     return;
   }
   const send = file ?? join(root, "404.html");
+  const type = types[extname(send)] ?? "application/octet-stream";
+  const packed = isPacked(type, request);
   response.writeHead(file ? 200 : 404, {
-    "content-type": types[extname(send)] ?? "application/octet-stream",
+    "content-type": type,
+    ...(packed && { "content-encoding": "gzip" }),
+    vary: "accept-encoding",
     "x-content-type-options": "nosniff",
     "referrer-policy": "no-referrer",
     "cache-control": pathname.startsWith("/_astro/") ? "public, max-age=31536000, immutable" : "no-cache",
   });
   if (request.method === "HEAD") response.end();
-  else
-    createReadStream(send)
-      .on("error", () => response.destroy())
-      .pipe(response);
+  else pipeline([createReadStream(send), ...(packed ? [createGzip()] : []), response], () => {});
 }
 
 if ((await kindOf(join(root, "index.html"))) !== "file") {
