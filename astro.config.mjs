@@ -1,7 +1,10 @@
+import { readFileSync } from "node:fs";
 import { satteri, satteriHeadingIdsPlugin } from "@astrojs/markdown-satteri";
 import mdx from "@astrojs/mdx";
 import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
+import { parse } from "yaml";
+import { glossaryTerms } from "./src/integrations/glossary-terms.ts";
 import { katexClasses } from "./src/integrations/katex-classes.ts";
 import { katexFonts } from "./src/integrations/katex-fonts.ts";
 import { leanRelations } from "./src/integrations/lean-relations.ts";
@@ -15,6 +18,8 @@ const expected = new Set([
   "INEFFECTIVE_DYNAMIC_IMPORT",
 ]);
 
+const glossary = parse(readFileSync("content/glossary.yaml", "utf8"));
+
 export default defineConfig({
   site: "https://charge-air.example",
   trailingSlash: "always",
@@ -25,7 +30,11 @@ export default defineConfig({
     syntaxHighlight: false,
     processor: satteri({
       features: { math: true, headingAttributes: true },
-      hastPlugins: [satteriHeadingIdsPlugin(), mathInMarkdown()],
+      hastPlugins: [
+        satteriHeadingIdsPlugin(),
+        mathInMarkdown(),
+        glossaryTerms(glossary, "/content/lessons/"),
+      ],
     }),
   },
   // Formulas get their classes before the pages are indexed.

@@ -16,6 +16,7 @@ import Question from "./Question.astro";
 import Relation from "./Relation.astro";
 import Standing from "./Standing.astro";
 import SymbolOf from "./Symbol.astro";
+import Term from "./Term.astro";
 import Value from "./Value.astro";
 import WorkedExample from "./WorkedExample.astro";
 
@@ -39,6 +40,7 @@ export const mdxComponents = {
   Relation,
   Standing,
   Symbol: SymbolOf,
+  Term,
   Value,
   WorkedExample,
 };
