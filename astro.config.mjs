@@ -38,7 +38,7 @@ export default defineConfig({
     }),
   },
   // Formulas get their classes before the pages are indexed.
-  integrations: [mdx(), preact(), katexClasses(), searchIndex()],
+  integrations: [mdx(), preact(), katexClasses(), searchIndex(glossary)],
   build: { inlineStylesheets: "never" },
   vite: {
     plugins: [katexFonts(), leanRelations()],

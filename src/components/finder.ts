@@ -1,11 +1,21 @@
 /** What of the search library's interface is used here. */
 interface Pagefind {
   options(options: { readonly excerptLength: number }): Promise<void>;
+  /** Counts of all filters; the counts of a search are there only once these were asked for. */
+  filters(): Promise<Filters>;
   debouncedSearch(
     query: string,
-    options: object,
+    options: { readonly filters: { readonly kind?: string } },
     milliseconds: number,
-  ): Promise<{ readonly results: readonly { data(): Promise<Found> }[] } | null>;
+  ): Promise<{
+    readonly results: readonly { data(): Promise<Found> }[];
+    /** Counts of this search, whatever kind is chosen. */
+    readonly totalFilters: Filters;
+  } | null>;
+}
+
+interface Filters {
+  readonly kind?: Readonly<Record<string, number>>;
 }
 
 interface Section {
@@ -35,10 +45,14 @@ const part = <T extends Element>(selector: string): T => {
 
 let pagefind: Promise<Pagefind> | undefined;
 
+/** The kind of page that alone is wanted. */
+let only: string | null = null;
+
 function load(): Promise<Pagefind> {
   pagefind ??= (async () => {
     const loaded: Pagefind = await import(/* @vite-ignore */ library);
     await loaded.options({ excerptLength: 20 });
+    await loaded.filters();
     return loaded;
   })();
   return pagefind;
@@ -50,6 +64,7 @@ export async function openFinder(query: string): Promise<void> {
   const field = part<HTMLInputElement>("#finder input");
   if (!dialog.open) {
     field.oninput = () => void find(field.value);
+    dialog.onkeydown = walk;
     dialog.showModal();
   }
   field.focus();
@@ -66,15 +81,24 @@ async function find(query: string): Promise<void> {
   const list = part("#finder ol");
   if (query.trim() === "") {
     list.replaceChildren();
+    showKinds({});
     say("");
     void load().catch(() => {});
     return;
   }
   let pages: Found[];
   let count: number;
+  let kinds: Readonly<Record<string, number>>;
   try {
-    const search = await (await load()).debouncedSearch(query, {}, 150);
+    const filters = only ? { kind: only } : {};
+    const search = await (await load()).debouncedSearch(query, { filters }, 150);
     if (!search) return;
+    kinds = search.totalFilters.kind ?? {};
+    if (only && !kinds[only]) {
+      // What was chosen for another query has nothing of this one.
+      only = null;
+      return find(query);
+    }
     count = search.results.length;
     pages = await Promise.all(search.results.slice(0, mostPages).map((result) => result.data()));
   } catch {
@@ -85,7 +109,44 @@ async function find(query: string): Promise<void> {
   // A later letter may have been typed meanwhile.
   if (part<HTMLInputElement>("#finder input").value !== query) return;
   list.replaceChildren(...pages.map(entry));
+  showKinds(kinds);
   say(summary(query, count));
+  part<HTMLElement>("#finder").dataset["shown"] = query;
+}
+
+/** The kinds that the search found, each with its count. One that is pressed alone is shown; pressed again, all are. */
+function showKinds(kinds: Readonly<Record<string, number>>): void {
+  const field = part<HTMLInputElement>("#finder input");
+  const found = Object.entries(kinds).filter(([, count]) => count > 0);
+  const buttons = found.map(([kind, count]) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = `${kind} ${count}`;
+    button.setAttribute("aria-pressed", String(kind === only));
+    button.onclick = async () => {
+      only = kind === only ? null : kind;
+      await find(field.value);
+      // The row was made anew; who came by keyboard stays where they were.
+      part<HTMLElement>("#finder .kinds").querySelectorAll("button")[buttons.indexOf(button)]?.focus();
+    };
+    return button;
+  });
+  part("#finder .kinds").replaceChildren(...(found.length > 1 || only ? buttons : []));
+}
+
+/** The arrows lead from the field through what was found, and back. */
+function walk(event: KeyboardEvent): void {
+  const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
+  if (step === 0) return;
+  const stops = [
+    part<HTMLElement>("#finder input"),
+    ...document.querySelectorAll<HTMLElement>("#finder li > a"),
+  ];
+  const at = stops.indexOf(document.activeElement as HTMLElement);
+  const next = stops[Math.max(0, at + step)];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
 }
 
 function summary(query: string, count: number): string {
@@ -102,7 +163,9 @@ function entry({ url, excerpt, meta, sub_results }: Found): HTMLLIElement {
   kind.textContent = meta.kind ?? "";
   const text = document.createElement("p");
   text.append(...marked(excerpt));
-  const sections = sub_results.filter((section) => section.url.includes("#")).slice(0, mostSections);
+  const sections = sub_results
+    .filter((section) => section.url.includes("#") && section.url !== url)
+    .slice(0, mostSections);
   const links = document.createElement("p");
   links.append(...sections.map(anchor));
   item.append(link, kind, text, ...(sections.length > 0 ? [links] : []));

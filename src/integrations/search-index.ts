@@ -2,9 +2,10 @@ import { readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
+import { searchPage, searchRecords, type Word } from "./search-records.ts";
 
 /** What has no words to find: formulas, drawings, and what a calculator computes. */
-const left = [".katex", "svg", "[data-noindex]", "nav", "select", "output"];
+const left = [".katex", ".eq .tag", "svg", "[data-noindex]", "nav", "select", "output"];
 
 /** What Pagefind writes for its own dialogs and marks, which no page of ours loads. */
 const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
@@ -16,7 +17,7 @@ const types: Readonly<Record<string, string>> = {
 };
 
 /** Indexes the built pages for search. `astro dev` answers from the index of the last build. */
-export function searchIndex(): AstroIntegration {
+export function searchIndex(glossary: readonly Word[]): AstroIntegration {
   let out = "";
   return {
     name: "search-index",
@@ -44,12 +45,20 @@ export function searchIndex(): AstroIntegration {
         const { index, errors } = await pagefind.createIndex({ excludeSelectors: left });
         if (!index) throw new Error(`The search index failed: ${errors.join(" ")}`);
         const root = fileURLToPath(dir);
-        const { page_count } = await index.addDirectory({ path: root });
+        const pages = (await readdir(root, { recursive: true })).filter((file) => file.endsWith(".html"));
+        const records = searchRecords(glossary);
+        const failed: string[] = [];
+        for (const sourcePath of pages) {
+          const content = searchPage(await readFile(join(root, sourcePath), "utf8"));
+          failed.push(...(await index.addHTMLFile({ sourcePath, content })).errors);
+        }
+        for (const record of records) failed.push(...(await index.addCustomRecord(record)).errors);
+        if (failed.length > 0) throw new Error(`The search index failed: ${failed.join(" ")}`);
         const folder = join(root, "pagefind");
         await index.writeFiles({ outputPath: folder });
         await pagefind.close();
         for (const file of await readdir(folder)) if (unused.test(file)) await rm(join(folder, file));
-        logger.info(`${page_count} pages indexed`);
+        logger.info(`${pages.length} pages, symbols and terms indexed`);
       },
     },
   };
