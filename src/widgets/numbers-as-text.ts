@@ -98,5 +98,10 @@ export function answerAsText(shown: Shown, link: string): string {
     const unit = unitOfResult(calculator, id, entries, around.system);
     return [`${result.label}: ${writeQuantity(value, unit, barometerContext(around))}`];
   });
-  return `${calculator.asks} ${found.join("; ")}. Given: ${given.join("; ")}. ${link}`;
+  // Plain spaces: the line goes into messages and notes that search for what was typed.
+  const line = `${calculator.asks} ${found.join("; ")}. Given: ${given.join("; ")}.`.replaceAll(
+    "\u00a0",
+    " ",
+  );
+  return `${line} ${link}`;
 }

@@ -1,6 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
-import { fileOf, files, lessonPages, numberPages, pages, read, tablePages } from "./dist.ts";
+import { fileOf, files, lessonPages, numberPages, pages, quickPages, read, tablePages } from "./dist.ts";
 import { address, newVisitor, open } from "./site.ts";
 
 const kB = 1000;
@@ -82,7 +82,7 @@ describe.each([...lessonPages, ...tablePages])("%s", (path) => {
   });
 });
 
-describe.each(["/", ...numberPages, ...lessonPages])("%s", (path) => {
+describe.each(["/", ...numberPages, ...quickPages, ...lessonPages])("%s", (path) => {
   test("takes little JavaScript at first", () => {
     const scripts = scriptsAtFirst(path);
     expect(scripts.length).toBeGreaterThan(0);

@@ -20,6 +20,7 @@ export const below = (folder: string): readonly string[] =>
   pages.filter((page) => page.startsWith(folder) && page !== folder);
 
 export const numberPages = below("/numbers/");
+export const quickPages = below("/quick/");
 export const lessonPages = below("/lessons/");
 export const tablePages = below("/tables/");
 
