@@ -79,6 +79,8 @@ describe.each(quickAnswers)("$id", ({ calculator: whole, view, symbol, synonyms,
       const answer = inSight(calculator.results, choices)[0]?.[0] ?? "";
       const { outcome, messages, trouble } = evaluate(calculator, startWith(calculator, choices), metric);
       expect(outcome?.values[answer], JSON.stringify({ choices, messages, trouble })).toBeTypeOf("number");
+      // What stands behind a question raises no remark of its own.
+      expect(outcome?.notes).toEqual([]);
     }
     const [first] = inSight(calculator.results, startEntries(calculator, "metric").choices);
     expect(first?.[1].symbol).toBe(symbol);
