@@ -21,7 +21,9 @@ function show(at: number): void {
     part.dataset["shown"] = i < now ? "past" : i === now ? "present" : "later";
   if (status) status.textContent = nameOf(now);
   const part = parts[now];
-  part?.scrollIntoView({ block: part.offsetHeight > room() ? "start" : now === 0 ? "start" : "end" });
+  if (now === 0) scrollTo({ top: 0 });
+  else if (part)
+    part.scrollIntoView({ block: part.getBoundingClientRect().height > room() ? "start" : "end" });
 }
 
 /** The height that the bar leaves. */
