@@ -19,3 +19,6 @@ for (const details of folded)
 button?.addEventListener("click", () => show(!areShown()));
 addEventListener("hashchange", showIfAddressed);
 showIfAddressed();
+
+// A script without imports is a module only by this.
+export {};

@@ -105,3 +105,6 @@ bar?.addEventListener("click", (event) => {
 opener?.addEventListener("click", enter);
 addEventListener("hashchange", followAddress);
 followAddress();
+
+// A script without imports is a module only by this.
+export {};
