@@ -113,4 +113,20 @@ const glossary = defineCollection({
   }),
 });
 
-export const collections = { lessons, numbers, quick, examples, chapters, glossary };
+const errata = defineCollection({
+  loader: file("./content/errata.yaml"),
+  schema: z.strictObject({
+    id: z.string(),
+    /** The address of the page, which starts with a slash. */
+    page: z.string().startsWith("/"),
+    said: z.string(),
+    says: z.string(),
+    /** Which results change, and by how much. */
+    effect: z.string(),
+    /** The version that put it right, and its day. */
+    version: z.string().regex(/^\d+\.\d+\.\d+$/),
+    date: z.iso.date(),
+  }),
+});
+
+export const collections = { lessons, numbers, quick, examples, chapters, glossary, errata };
