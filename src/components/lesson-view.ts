@@ -7,11 +7,13 @@ import { type Asked, workedFor } from "./examples.ts";
 export interface Shown extends Omit<Asked, "calculator"> {
   readonly fields: readonly string[];
   readonly results: readonly string[];
+  /** Without the calculator's picture, where the text has one of its own. */
+  readonly isPlain?: boolean | undefined;
 }
 
 /** The view that a text shows of the calculator by this id. Throws where the example is one of another calculator. */
 export async function lessonView(id: string, shown: Shown, page: string): Promise<View> {
-  const { fields, results, example, choices, given, barometer } = shown;
+  const { fields, results, isPlain = false, example, choices, given, barometer } = shown;
   const of = calculator(id);
   const worked = await workedFor(
     { ...(example ? { example } : { calculator: id }), choices, given, barometer },
@@ -34,6 +36,6 @@ export async function lessonView(id: string, shown: Shown, page: string): Promis
     start: Object.fromEntries(start),
     labels: {},
     options: {},
-    isDrawn: true,
+    isDrawn: !isPlain,
   };
 }

@@ -4,6 +4,7 @@ import Caution from "./Caution.astro";
 import Cite from "./Cite.astro";
 import Figure from "./Figure.astro";
 import Drawn from "./figures/Drawn.astro";
+import ExampleCutaway from "./figures/ExampleCutaway.astro";
 import ExampleLadder from "./figures/ExampleLadder.astro";
 import ExampleLitres from "./figures/ExampleLitres.astro";
 import ExampleTs from "./figures/ExampleTs.astro";
@@ -27,6 +28,7 @@ export const mdxComponents = {
   Caution,
   Cite,
   Drawn,
+  ExampleCutaway,
   ExampleLadder,
   ExampleLitres,
   ExampleTs,

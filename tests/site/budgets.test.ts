@@ -6,7 +6,7 @@ import { address, newVisitor, open } from "./site.ts";
 const kB = 1000;
 const zipped = (content: Buffer | string): number => gzipSync(content, { level: 9 }).length;
 const withoutWorking = (html: string): string =>
-  html.replace(/<details class="work">[\s\S]*?<\/details>/g, "");
+  html.replace(/<details class="work"[^>]*>[\s\S]*?<\/details>/g, "");
 
 const sizeOf = (file: string): number => (file.endsWith(".woff2") ? read(file).length : zipped(read(file)));
 const sum = (list: readonly string[]): number => list.reduce((total, file) => total + sizeOf(file), 0);

@@ -42,15 +42,12 @@ function Cube({ grains }: { grains: number }) {
         class="edge"
         d={`${edge}l${depth} ${-depth}h${side}v${side}l${-depth} ${depth}v${-side}l${depth} ${-depth}`}
       />
-      {scattered(grains).map(([u, v]) => (
-        <circle
-          key={u}
-          class="grain"
-          cx={round(x + 6 + u * (side - 12))}
-          cy={round(y + 6 + v * (side - 12))}
-          r="2.4"
-        />
-      ))}
+      <path
+        class="grain"
+        d={scattered(grains)
+          .map(([u, v]) => `M${round(x + 6 + u * (side - 12))} ${round(y + 6 + v * (side - 12))}h0`)
+          .join("")}
+      />
     </svg>
   );
 }
