@@ -243,8 +243,8 @@ test.each([
   ["grain-elevator", ["103"]],
   // One stage; both as good as the second, at the best split.
   ["quarry-loader", ["125", "119"]],
-  // Compressor and cooler, each by itself, and together.
-  ["hill-climb-four", ["65.4", "20.9", "99.9"]],
+  // Compressor and cooler, each by itself, and together; their shares.
+  ["hill-climb-four", ["65.4", "20.9", "99.9", "85.0", "15.0"]],
 ] as const)("%s has its wrong numbers as independent programs do", async (id, numbers) => {
   const page = await newVisitor();
   await open(page, `/examples/${id}/#answers`);
