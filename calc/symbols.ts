@@ -124,6 +124,7 @@ export const symbols = {
     "temperature part of the entropy at the outlet",
     "specificHeat",
   ),
+  Delta_s: entry(String.raw`\Delta s`, "Δs", "rise of entropy", "specificHeat"),
   rho_in: entry(String.raw`\rho_\mathrm{in}`, "ρ_in", "density at the inlet", "density"),
   rho_out: entry(String.raw`\rho_\mathrm{out}`, "ρ_out", "density at the outlet", "density"),
   w_in: entry(String.raw`w_\mathrm{in}`, "w_in", "humidity ratio at the inlet", "humidityRatio"),
