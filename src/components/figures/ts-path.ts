@@ -1,4 +1,5 @@
 import { isentropicTemperature } from "../../../calc/compression/isentropic-temperature.ts";
+import { entropyRise } from "../../../calc/fluids/entropy-rise.ts";
 import { gasConstant } from "../../../calc/fluids/gas-constant.ts";
 import { temperatureEntropy } from "../../../calc/fluids/temperature-entropy.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
@@ -20,7 +21,7 @@ const R = gasConstant.compute({ w: 0 });
 
 /** The entropy of dry air above that of another state, J/(kg K). Ideal gas. */
 export const entropyAbove = (zero: State, { p, T }: State): SI =>
-  heat(T) - heat(zero.T) - R * Math.log(p / zero.p);
+  entropyRise.compute({ s_in: heat(zero.T), s_out: heat(T), R_m: R, p_in: zero.p, p_out: p });
 
 /** Where a compressor without loss would end. */
 export const idealEnd = (zero: State, from: State, p: SI): Point => ({

@@ -1,4 +1,3 @@
-import type { APIRoute } from "astro";
 import { narrow } from "../../calculators/engine/view.ts";
 import { calculator } from "../../components/calculators.ts";
 import { numbersInOrder } from "../../components/contents.ts";
@@ -7,7 +6,7 @@ import { viewOf } from "../../components/quick-view.ts";
 import { takesAndGives } from "../../components/takes-and-gives.ts";
 
 /** What the list of numbers fetches when somebody says what they have and what they want. */
-export const GET: APIRoute = async () => {
+export const GET = async (): Promise<Response> => {
   const quick = (await quickInOrder()).map(({ id, data }) => ({
     href: `/quick/${id}/`,
     text: data.title,

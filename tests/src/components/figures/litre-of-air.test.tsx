@@ -12,7 +12,9 @@ test("each litre holds one grain for every tenth of a gram", () => {
   const drawn = renderToString(<LitreOfAir litres={litres} />)
     .split("<li>")
     .slice(1);
-  expect(drawn.map((li) => li.match(/class="grain"/g)?.length)).toEqual([12, 19, 23]);
+  expect(drawn.map((li) => li.match(/class="grain" d="([^"]*)"/)?.[1]?.match(/h0/g)?.length)).toEqual([
+    12, 19, 23,
+  ]);
   expect(drawn[0]).toContain("1.157 g");
 });
 
