@@ -22,17 +22,21 @@ export const below = (folder: string): readonly string[] =>
 export const numberPages = below("/numbers/");
 export const quickPages = below("/quick/");
 export const lessonPages = below("/lessons/");
+export const examplePages = below("/examples/");
 export const tablePages = below("/tables/");
 
 /** The file behind the address of a page. */
 export const fileOf = (page: string): string => (page.endsWith("/") ? `${page}index.html` : page);
 
-const bySize = [...tablePages].sort((a, b) => read(fileOf(b)).length - read(fileOf(a)).length);
+/** Of pages that are one template over one kind of content, the one with the most in it and the one with the least. */
+export const extremesOf = (alike: readonly string[]): readonly string[] => {
+  const bySize = [...alike].sort((a, b) => read(fileOf(b)).length - read(fileOf(a)).length);
+  return bySize.filter((_, i) => i === 0 || i === bySize.length - 1);
+};
 
-/**
- * Pages worth a browser each. Tables are one template over one kind of data, so of them the one with the most in it stands
- * for all, and the one with the least.
- */
+const tablesApart = extremesOf(tablePages);
+
+/** Pages worth a browser each: the extremes of the tables stand for all of them. */
 export const unlikePages: readonly string[] = pages.filter(
-  (page) => !bySize.includes(page) || page === bySize[0] || page === bySize.at(-1),
+  (page) => !tablePages.includes(page) || tablesApart.includes(page),
 );
