@@ -24,10 +24,11 @@ export function useCopying(state: unknown) {
   return { copied, copy };
 }
 
-export function Copied({ copied }: { copied: Copy | null }) {
+/** Says what became of a copy; `isSpoken` says it to a screen reader alone, where a button shows it. */
+export function Copied({ copied, isSpoken = false }: { copied: Copy | null; isSpoken?: boolean }) {
   return (
     <>
-      <p class="msg" role="status">
+      <p class={isSpoken ? "hidden" : "msg"} role="status">
         {copied?.isDone && `${copied.what} copied.`}
       </p>
       {copied && !copied.isDone && (

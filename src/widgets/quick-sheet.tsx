@@ -70,9 +70,9 @@ export function QuickSheet({ calculator: whole, view }: { calculator: Calculator
             >
               <div class="tools needs-js">
                 <button type="button" class="btn first" disabled={isStale} onClick={copyAnswer}>
-                  Copy answer
+                  {copied?.isDone ? "Answer copied" : "Copy answer"}
                 </button>
-                <Copied copied={copied} />
+                <Copied copied={copied} isSpoken />
               </div>
             </QuickResults>
           )}

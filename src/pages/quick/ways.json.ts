@@ -6,7 +6,7 @@ import { viewOf } from "../../components/quick-view.ts";
 import { takesAndGives } from "../../components/takes-and-gives.ts";
 
 /** What the list of numbers fetches when somebody says what they have and what they want. */
-export const GET = async (): Promise<Response> => {
+export async function GET(): Promise<Response> {
   const quick = (await quickInOrder()).map(({ id, data }) => ({
     href: `/quick/${id}/`,
     text: data.title,
@@ -18,4 +18,4 @@ export const GET = async (): Promise<Response> => {
     calculator: calculator(id),
   }));
   return Response.json(takesAndGives([...quick, ...numbers]));
-};
+}
