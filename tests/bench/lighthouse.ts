@@ -2,7 +2,7 @@
 // page's address]. Lighthouse is fetched when it is asked for, since it would be a quarter more to install for this alone.
 import { spawnSync } from "node:child_process";
 import { tmpdir } from "node:os";
-import { below, dist, lessonPages, tablePages } from "../site/dist.ts";
+import { dist, examplePages, lessonPages, quickPages, tablePages } from "../site/dist.ts";
 import { systemBrowser } from "../site/launch-browser.ts";
 import { serve } from "../site/serve.ts";
 
@@ -76,14 +76,7 @@ function print(view: string, { categories, audits }: Report): void {
 
 const program = systemBrowser();
 if (!program) throw new Error("There is no browser here. Name one with CHROME_PATH.");
-const kinds = [
-  "/",
-  lessonPages[0],
-  "/numbers/charge-path/",
-  below("/quick/")[0],
-  below("/examples/")[0],
-  tablePages[0],
-];
+const kinds = ["/", lessonPages[0], "/numbers/charge-path/", quickPages[0], examplePages[0], tablePages[0]];
 const wanted = kinds.filter((path) => path?.includes(process.argv[2] ?? ""));
 const site = await serve(dist);
 try {

@@ -37,7 +37,24 @@ const shorten = () => {
   }
 };
 
-/** Fails with every violation that the page has in full on a phone, and if asked at any width in light and dark. */
+/** Puts an empty box in the place of each drawn formula: it is hidden from who listens, and most of a page's elements. */
+const boxFormulas = () => {
+  const formulas = [...document.querySelectorAll<HTMLElement>(".katex-html")];
+  const sizes = formulas.map((formula) => formula.getBoundingClientRect());
+  for (const [i, formula] of formulas.entries()) {
+    formula.replaceChildren();
+    Object.assign(formula.style, {
+      display: "inline-block",
+      width: `${sizes[i]?.width}px`,
+      height: `${sizes[i]?.height}px`,
+    });
+  }
+};
+
+/**
+ * Fails with every violation that the page has in full on a phone in light, and of its colours there in dark; if asked, at
+ * every width in both.
+ */
 export async function expectNoViolation(path: string, everyWidth = true): Promise<void> {
   const page = await newVisitor();
   await open(page, path);
@@ -45,17 +62,19 @@ export async function expectNoViolation(path: string, everyWidth = true): Promis
   const note = (where: string, here: readonly string[]) =>
     found.push(...here.map((violation) => `${where}: ${violation}`));
   await page.setViewportSize(sizes[0]);
+  await page.emulateMedia({ colorScheme: "light", reducedMotion: "reduce" });
   await page.evaluate(openFolded);
+  await page.evaluate(boxFormulas);
   // A hundred checks are one kind of paragraph over one kind of table.
   if (path === "/checks/") await page.evaluate(shorten);
   note("in full", await violations(page, ".katex-html"));
-  if (!everyWidth) return expect(found.join("\n")).toBe("");
   // What a row or a formula says does not depend on width and colour.
   await page.evaluate(shorten);
-  for (const size of sizes) {
+  for (const size of everyWidth ? sizes : sizes.slice(0, 1)) {
     await page.setViewportSize(size);
     for (const colorScheme of ["light", "dark"] as const) {
-      await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+      if (size === sizes[0] && colorScheme === "light") continue;
+      await page.emulateMedia({ colorScheme });
       const rules = colorScheme === "dark" ? colourRules : undefined;
       note(`${size.width} ${colorScheme}`, await violations(page, ".katex", rules));
     }
