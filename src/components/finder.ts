@@ -1,17 +1,27 @@
+import { entryKinds } from "../integrations/search-kinds.ts";
+
 /** What of the search library's interface is used here. */
 interface Pagefind {
   options(options: { readonly excerptLength: number }): Promise<void>;
   /** Counts of all filters; the counts of a search are there only once these were asked for. */
   filters(): Promise<Filters>;
-  debouncedSearch(
-    query: string,
-    options: { readonly filters: { readonly kind?: string } },
-    milliseconds: number,
-  ): Promise<{
-    readonly results: readonly { data(): Promise<Found> }[];
-    /** Counts of this search, whatever kind is chosen. */
-    readonly totalFilters: Filters;
-  } | null>;
+  debouncedSearch(query: string, options: SearchOptions, milliseconds: number): Promise<Search | null>;
+  search(query: string, options: SearchOptions): Promise<Search>;
+}
+
+interface SearchOptions {
+  readonly filters: { readonly kind?: string | { readonly any: readonly string[] } };
+}
+
+interface Search {
+  readonly results: readonly Result[];
+  /** Counts of this search, whatever kind is chosen. */
+  readonly totalFilters: Filters;
+}
+
+interface Result {
+  readonly id: string;
+  data(): Promise<Found>;
 }
 
 interface Filters {
@@ -32,6 +42,8 @@ interface Found {
 }
 
 const mostPages = 12;
+/** A word such as density names many symbols; more of them than this would push the pages out of sight. */
+const mostEntries = 3;
 const mostSections = 3;
 
 // A variable, so that the build leaves the import alone: the index is written after it.
@@ -91,7 +103,8 @@ async function find(query: string): Promise<void> {
   let kinds: Readonly<Record<string, number>>;
   try {
     const filters = only ? { kind: only } : {};
-    const search = await (await load()).debouncedSearch(query, { filters }, 150);
+    const library = await load();
+    const search = await library.debouncedSearch(query, { filters }, 150);
     if (!search) return;
     kinds = search.totalFilters.kind ?? {};
     if (only && !kinds[only]) {
@@ -100,7 +113,11 @@ async function find(query: string): Promise<void> {
       return find(query);
     }
     count = search.results.length;
-    pages = await Promise.all(search.results.slice(0, mostPages).map((result) => result.data()));
+    const entries = await library.search(query, { filters: { kind: { any: Object.values(entryKinds) } } });
+    const chosen = only ? search.results : mixed(search.results, entries.results);
+    const found = await Promise.all(chosen.slice(0, mostPages).map((result) => result.data()));
+    pages = found.filter(({ excerpt }) => isMeant(query, excerpt));
+    if (pages.length === 0) count = 0;
   } catch {
     pagefind = undefined;
     say("The search index could not be loaded. The list of numbers works without it.");
@@ -112,6 +129,24 @@ async function find(query: string): Promise<void> {
   showKinds(kinds);
   say(summary(query, count));
   part<HTMLElement>("#finder").dataset["shown"] = query;
+}
+
+/** The best pages and the best few symbols and terms, in the order of the search; the other entries last. */
+function mixed(results: readonly Result[], entries: readonly Result[]): readonly Result[] {
+  const later = new Set(entries.slice(mostEntries).map(({ id }) => id));
+  return [...results.filter(({ id }) => !later.has(id)), ...results.filter(({ id }) => later.has(id))];
+}
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/**
+ * Whether what was marked begins as something that was typed does. The library shortens a word that it does not know until
+ * something begins with what is left, if only one letter.
+ */
+function isMeant(query: string, excerpt: string): boolean {
+  const marks = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].flatMap(([, text = ""]) => wordsOf(text));
+  const typed = wordsOf(query).map((word) => word.slice(0, 3));
+  return marks.length === 0 || marks.some((mark) => typed.some((start) => mark.startsWith(start)));
 }
 
 /** The kinds that the search found, each with its count. One that is pressed alone is shown; pressed again, all are. */

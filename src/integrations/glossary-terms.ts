@@ -1,4 +1,5 @@
 import type { SatteriMarkdownProcessorOptions } from "@astrojs/markdown-satteri";
+import type { HastNode } from "satteri";
 
 type HastPlugin = NonNullable<SatteriMarkdownProcessorOptions["hastPlugins"]>[number];
 
@@ -50,7 +51,7 @@ export const glossaryTerms = (terms: readonly Term[], within: string): HastPlugi
       name: "glossary-terms",
       text(node, context) {
         let isParagraph = false;
-        for (let at = context.parent(node); at; at = context.parent(at)) {
+        for (let at: Readonly<HastNode> | undefined = context.parent(node); at; at = context.parent(at)) {
           const name = at.type === "element" ? at.tagName : "name" in at ? (at.name ?? "") : "";
           if (paragraphs.has(name)) isParagraph = true;
           else if (at.type !== "root" && !inline.has(name) && !texts.has(name)) return;

@@ -7,8 +7,8 @@ import { searchPage, searchRecords, type Word } from "./search-records.ts";
 /** What has no words to find: formulas, drawings, and what a calculator computes. */
 const left = [".katex", ".eq .tag", "svg", "[data-noindex]", "nav", "select", "output"];
 
-/** What Pagefind writes for its own dialogs and marks, which no page of ours loads. */
-const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
+/** What Pagefind writes for its own dialogs and marks and for other languages, which no page of ours loads. */
+const unused = /^(?:pagefind-(?:ui|modular-ui|component-ui|highlight)|wasm\.unknown)\./;
 
 const types: Readonly<Record<string, string>> = {
   js: "text/javascript",

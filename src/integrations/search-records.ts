@@ -1,4 +1,5 @@
 import { type SymbolEntry, symbols } from "../../calc/symbols.ts";
+import { entryKinds } from "./search-kinds.ts";
 
 /** A term of the glossary. */
 export interface Word {
@@ -35,10 +36,15 @@ export const searchRecords = (glossary: readonly Word[]): readonly SearchRecord[
   ...Object.entries(all).map(([key, { name, plain }]) => {
     const typed = [key, plain].flatMap((text) => [text, text.replaceAll("_", ""), text.replaceAll("_", " ")]);
     const words = [...new Set(typed)].join(", ");
-    return record("Symbol", `${plain}, ${name}`, `/symbols/#symbol-${key}`, `${name}. Typed as ${words}.`);
+    return record(
+      entryKinds.symbol,
+      `${plain}, ${name}`,
+      `/symbols/#symbol-${key}`,
+      `${name}. Typed as ${words}.`,
+    );
   }),
   ...glossary.map(({ id, term, means, also = [] }) =>
-    record("Term", term, `/glossary/#${id}`, [`${term}: ${means}`, ...also].join(" ")),
+    record(entryKinds.term, term, `/glossary/#${id}`, [`${term}: ${means}`, ...also].join(" ")),
   ),
 ];
 

@@ -1,6 +1,4 @@
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
-import { geopotentialAltitude } from "../../calc/atmosphere/geopotential-altitude.ts";
-import { standardPressure } from "../../calc/atmosphere/standard-pressure.ts";
 import { defaultUnit, kinds } from "../../calc/quantity/kinds.ts";
 import { readQuantity } from "../../calc/quantity/read.ts";
 import { fromSI } from "../../calc/quantity/units.ts";
@@ -56,13 +54,13 @@ export function HeadSettings() {
     setMessages({ elevation: [], station: reading.ok ? [] : [{ tone: "invalid", says: reading.says }] });
     if (reading.ok && entry.typed !== null) change({ barometer: entry, fromElevation: false });
   };
-  const enterElevation = (entry: Entry) => {
+  const enterElevation = async (entry: Entry) => {
     setElevation(entry);
-    const says = takeElevation(entry);
+    const says = await takeElevation(entry);
     setMessages({ station: [], elevation: says === null ? [] : [{ tone: "invalid", says }] });
     if (says === null) setStation(null);
   };
-  const takeElevation = (entry: Entry): string | null => {
+  const takeElevation = async (entry: Entry): Promise<string | null> => {
     if (entry.typed === null) return null;
     const reading = readQuantity(entry.typed, "altitude", entry.unit, {});
     if (!reading.ok) return reading.says;
@@ -72,9 +70,8 @@ export function HeadSettings() {
       return `${entry.typed} is beyond the places where engines are tested. Accepted: ${write(least)} to ${write(most)}.`;
     }
     const shown = defaultUnit("pressure", system);
-    const typed = writePlain(
-      fromSI(standardPressure.compute({ H: geopotentialAltitude.compute({ z: reading.value }) }), shown, {}),
-    );
+    const { pressureAt } = await import("./pressure-at.ts");
+    const typed = writePlain(fromSI(pressureAt(reading.value), shown, {}));
     change({ barometer: { typed, example: exampleBarometer, unit: shown, shown }, fromElevation: true });
     return null;
   };
