@@ -64,8 +64,12 @@ export async function groups(): Promise<readonly Group[]> {
   }));
 }
 
-/** What stands before and after an entry in its reading order. */
-export function neighbours<T extends { readonly id: string }>(entries: readonly T[], id: string) {
+/** Links to what stands before and after an entry in its reading order. */
+export function turnFrom<T extends { readonly id: string }>(
+  entries: readonly T[],
+  id: string,
+  link: (entry: T) => { readonly href: string; readonly text: string },
+) {
   const at = entries.findIndex((entry) => entry.id === id);
-  return { before: entries[at - 1], after: entries[at + 1] };
+  return [entries[at - 1], entries[at + 1]].filter((entry) => entry !== undefined).map(link);
 }

@@ -1,16 +1,17 @@
 import { head } from "../../widgets/pictures/arrows.ts";
 import { r1 } from "../../widgets/pictures/numbers.ts";
-import { Picture, Words } from "../../widgets/pictures/Picture.tsx";
+import { Picture } from "../../widgets/pictures/Picture.tsx";
 import { hatch } from "../../widgets/pictures/path.ts";
 import {
   describeLadder,
   type Ladder,
+  type Look,
   layoutLadder,
   narrowSize,
   type Size,
-  type Text,
   wideSize,
 } from "./ladder-layout.ts";
+import { PlacedTexts } from "./placed-text.tsx";
 
 /** The pressures on the path of the air as rungs of one ladder that stands on empty space. */
 export const PressureLadder = (ladder: Ladder) => (
@@ -21,7 +22,7 @@ export const PressureLadder = (ladder: Ladder) => (
   />
 );
 
-const looks: Readonly<Record<Text["look"], string>> = {
+const looks: Readonly<Record<Look, string>> = {
   value: "halo strong",
   note: "halo",
   name: "second",
@@ -46,8 +47,6 @@ function draw(ladder: Ladder, size: Size) {
   const ladderLine = steps
     .map(({ from, to, y }, i) => `${i ? `V${r1(y)}` : `M${r1(from)} ${r1(y)}`}H${r1(to)}`)
     .join("");
-  const anchors = { start: "", middle: " middle", end: " end" } as const;
-  const place = ({ anchor, x, w }: Text) => (anchor === "start" ? x : anchor === "end" ? x + w : x + w / 2);
   return (
     <>
       <path class="grid" d={firstMarks.map(({ y }) => `M${r1(left)} ${r1(y)}H${r1(right)}`).join("")} />
@@ -59,16 +58,7 @@ function draw(ladder: Ladder, size: Size) {
       <path class="curve" d={ladderLine} />
       {dimension(at.gauge)}
       {dimension(at.absolute)}
-      {texts.map((text) => (
-        <Words
-          key={`${text.words} ${r1(text.x)} ${r1(text.y)}`}
-          look={looks[text.look] + anchors[text.anchor]}
-          x={place(text)}
-          y={text.y + size.font}
-        >
-          {text.words}
-        </Words>
-      ))}
+      <PlacedTexts texts={texts} font={size.font} looks={looks} />
     </>
   );
 }

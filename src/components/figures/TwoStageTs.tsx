@@ -1,13 +1,14 @@
 import { head } from "../../widgets/pictures/arrows.ts";
 import { r1 } from "../../widgets/pictures/numbers.ts";
-import { Picture, Words } from "../../widgets/pictures/Picture.tsx";
+import { Picture } from "../../widgets/pictures/Picture.tsx";
 import { type Point as Pixel, polyline, thin } from "../../widgets/pictures/path.ts";
+import { PlacedTexts } from "./placed-text.tsx";
 import {
   describeTs,
+  type Look,
   layoutTs,
   narrowSize,
   type Size,
-  type Text,
   type TwoStages,
   wideSize,
 } from "./ts-layout.ts";
@@ -21,12 +22,11 @@ export const TwoStageTs = (stages: TwoStages) => (
   />
 );
 
-const looks: Readonly<Record<Text["look"], string>> = {
+const looks: Readonly<Record<Look, string>> = {
   value: "halo strong",
   mark: "second",
   italic: "halo second italic",
 };
-const anchors = { start: "", middle: " middle", end: " end" } as const;
 
 /** An arrowhead half-way along a line. */
 function flow(line: readonly Pixel[]): string {
@@ -45,7 +45,6 @@ function draw(stages: TwoStages, size: Size) {
   );
   const [right, foot] = [frame.x + frame.w, frame.y + frame.h];
   const lines = [compressions[0], coolings[0] ?? [], compressions[1], coolings[1] ?? []];
-  const place = ({ anchor, x, w }: Text) => (anchor === "start" ? x : anchor === "end" ? x + w : x + w / 2);
   return (
     <>
       <path class="grid" d={yMarks.map(({ at }) => `M${r1(frame.x)} ${r1(at)}H${r1(right)}`).join("")} />
@@ -66,16 +65,7 @@ function draw(stages: TwoStages, size: Size) {
           </text>
         </g>
       ))}
-      {texts.map((text) => (
-        <Words
-          key={`${text.words} ${r1(text.x)} ${r1(text.y)}`}
-          look={looks[text.look] + anchors[text.anchor]}
-          x={place(text)}
-          y={text.y + size.font}
-        >
-          {text.words}
-        </Words>
-      ))}
+      <PlacedTexts texts={texts} font={size.font} looks={looks} />
     </>
   );
 }

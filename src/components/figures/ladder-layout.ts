@@ -1,6 +1,6 @@
-import type { Box } from "../../widgets/pictures/boxes.ts";
 import { niceMarks } from "../../widgets/pictures/numbers.ts";
 import { textWidth } from "../../widgets/pictures/text.ts";
+import { textWriter } from "./placed-text.tsx";
 
 /** A place on the path of the air: its words, its absolute pressure, and that as printed. */
 export interface Rung {
@@ -39,13 +39,7 @@ export interface Size {
 export const wideSize: Size = { width: 760, font: 15, plot: 300 };
 export const narrowSize: Size = { width: 350, font: 14, plot: 300 };
 
-/** A line of text with the box that it takes. */
-export interface Text extends Box {
-  readonly words: string;
-  readonly look: "value" | "note" | "name" | "mark";
-  /** Where the text is anchored in its box. */
-  readonly anchor: "start" | "middle" | "end";
-}
+export type Look = "value" | "note" | "name" | "mark";
 
 /** Where everything of a ladder stands, in pixels from the left top corner. */
 export function layoutLadder(ladder: Ladder, { width, font, plot }: Size) {
@@ -61,18 +55,7 @@ export function layoutLadder(ladder: Ladder, { width, font, plot }: Size) {
   const from = (i: number) => left + i * column;
   const middle = (i: number) => from(i) + column / 2;
 
-  const texts: Text[] = [];
-  const write = (
-    words: string,
-    look: Text["look"],
-    x: number,
-    base: number,
-    anchor: Text["anchor"] = "middle",
-  ) => {
-    const w = textWidth(words, font, look === "value");
-    const start = anchor === "middle" ? x - w / 2 : anchor === "end" ? x - w : x;
-    texts.push({ words, look, anchor, x: start, y: base - font, w, h: font + 2 });
-  };
+  const { texts, write } = textWriter<Look>(font);
 
   rungs.forEach(({ label, pressure, text }, i) => {
     const isBelow = i > 0 && pressure < (rungs[0]?.pressure ?? 0);
@@ -115,7 +98,7 @@ export function layoutLadder(ladder: Ladder, { width, font, plot }: Size) {
   });
   write(`× ${compressor.ratio}`, "value", at.ratio.x - 8, between(at.ratio) + font / 3, "end");
 
-  const marks = (size: number, x: number, anchor: Text["anchor"]) => {
+  const marks = (size: number, x: number, anchor: "start" | "end") => {
     const list = niceMarks(0, most / size, 5).map((mark) => ({ ...mark, y: y(mark.value * size) }));
     for (const mark of list) write(mark.text, "mark", x, mark.y + font / 3, anchor);
     return list;

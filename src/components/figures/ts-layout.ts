@@ -1,7 +1,7 @@
-import type { Box } from "../../widgets/pictures/boxes.ts";
 import { niceMarks } from "../../widgets/pictures/numbers.ts";
 import { type Point as Pixel, polyline } from "../../widgets/pictures/path.ts";
 import { textWidth } from "../../widgets/pictures/text.ts";
+import { textWriter } from "./placed-text.tsx";
 import { cooling, entropyAbove, idealEnd, isobar, type Point, type State } from "./ts-path.ts";
 
 /** Two compressors, each with a cooler behind it, between five places; and one compressor that does it alone. */
@@ -25,11 +25,7 @@ export interface Size {
 export const wideSize: Size = { width: 760, height: 440, font: 15, across: 6 };
 export const narrowSize: Size = { width: 350, height: 430, font: 14, across: 3 };
 
-export interface Text extends Box {
-  readonly words: string;
-  readonly look: "value" | "mark" | "italic";
-  readonly anchor: "start" | "middle" | "end";
-}
+export type Look = "value" | "mark" | "italic";
 
 const celsius = (T: number): number => T - 273.15;
 
@@ -63,18 +59,7 @@ export function layoutTs(stages: TwoStages, { width, height, font, across }: Siz
     foot - ((foot - top) * (celsius(T) - span.T[0])) / (span.T[1] - span.T[0]),
   ];
 
-  const texts: Text[] = [];
-  const write = (
-    words: string,
-    look: Text["look"],
-    x: number,
-    base: number,
-    anchor: Text["anchor"] = "start",
-  ) => {
-    const w = textWidth(words, font, look === "value");
-    const start = anchor === "middle" ? x - w / 2 : anchor === "end" ? x - w : x;
-    texts.push({ words, look, anchor, x: start, y: base - font, w, h: font + 2 });
-  };
+  const { texts, write } = textWriter<Look>(font);
 
   // A curve of one pressure, as far as it lies in the frame; its pressure stands at its upper end.
   const levels = [one.p, two.p, four.p].map((p, i) => {
@@ -111,7 +96,7 @@ export function layoutTs(stages: TwoStages, { width, height, font, across }: Siz
     at: at({ s: value * 1000, T: 0 })[0],
   }));
   for (const { text, at: x } of xMarks) write(text, "mark", x, foot + font + 5, "middle");
-  write("°C", "mark", 0, font);
+  write("°C", "mark", 0, font, "start");
   write("entropy above the inlet, kJ/(kg·K)", "mark", right, height - 5, "end");
 
   return {
