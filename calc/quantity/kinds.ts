@@ -106,6 +106,16 @@ export const kinds = {
     us: "in3",
     units: ["L", "cm3", "in3", "m3", "ft3", "gal", "impgal"],
   },
+  mass: { name: "mass", si: "kg", kilo: "kg", metric: "kg", us: "lb", units: ["kg", "g", "lb"] },
+  duration: { name: "time", si: "s", kilo: "s", metric: "s", us: "s", units: ["s", "min", "h"] },
+  energy: {
+    name: "energy",
+    si: "J",
+    kilo: "kJ",
+    metric: "kJ",
+    us: "BTU",
+    units: ["kJ", "BTU", "MJ", "kWh", "J"],
+  },
   ratio: { name: "ratio", si: "1", kilo: "1", metric: "1", us: "1", units: ["1"] },
   fraction: { name: "fraction", si: "1", kilo: "1", metric: "1", us: "1", units: ["1", "%"] },
   humidityRatio: {

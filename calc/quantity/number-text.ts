@@ -12,11 +12,16 @@ const space = " \\u00a0\\u2009\\u202f";
 const sign = "[-+−–]?";
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
+const digitGroups = `(?:\\d|[.,]\\d)(?:[\\d.,]|[${space}'’](?=\\d))*`;
+
 const leadingNumber = new RegExp(
-  `^(${sign})\\s*((?:\\d|[.,]\\d)(?:[\\d.,]|[${space}'’](?=\\d))*)` +
+  `^(${sign})\\s*(${digitGroups})` +
     `(?:e(${sign}\\d+)|\\s*[×x*·]\\s*10(?:\\s*\\^\\s*(${sign}\\d+)|([⁺⁻]?[${superscripts}]+)))?\\s*(.*)$`,
   "isu",
 );
+
+/** As it stands inside a calculation: its sign and a power of ten are operations there. */
+const operand = new RegExp(`^()(${digitGroups})(?:e(${sign}\\d+))?()()\\s*(.*)$`, "isu");
 
 const ascii = (text: string): string =>
   text
@@ -45,12 +50,18 @@ function ungroup(text: string): string | undefined {
  * Reads the decimal number at the start of a text: `1,200`, `1 200.5`, `0,35`, `−3`, `1.2e3`, `1.2 × 10⁻⁵`. Nothing
  * if there is none. Time grows with the square of the length, which the caller bounds.
  */
-export function readLeadingNumber(text: string): LeadingNumber | undefined {
-  const [, minus = "", digits = "", e, power, raised, rest = ""] = leadingNumber.exec(text) ?? [];
-  const isOtherBase = digits === "0" && /^[xob]/i.test(rest);
+export const readLeadingNumber = (text: string): LeadingNumber | undefined => numberBy(leadingNumber, text);
+
+/** The same without a sign and without `× 10⁻⁵`, which are operations inside a calculation. */
+export const readOperand = (text: string): LeadingNumber | undefined => numberBy(operand, text);
+
+function numberBy(pattern: RegExp, text: string): LeadingNumber | undefined {
+  const [, minus = "", digits = "", e, power, raised, rest = ""] = pattern.exec(text) ?? [];
+  const isOtherBase = digits === "0" && /^(?:x[\da-f]|[ob]\d)/i.test(rest);
   const plain = digits && !isOtherBase && !/^[\d.,]/.test(rest) ? ungroup(digits) : undefined;
   if (plain === undefined) return undefined;
-  const number = Number(`${ascii(minus)}${plain}e${ascii(e ?? power ?? raised ?? "0")}`) + 0;
+  const exponent = ascii(e || power || raised || "0");
+  const number = Number(`${ascii(minus)}${plain}e${exponent}`) + 0;
   const trouble = !Number.isFinite(number)
     ? "too large"
     : number === 0 && /[1-9]/.test(plain)
@@ -58,4 +69,12 @@ export function readLeadingNumber(text: string): LeadingNumber | undefined {
       : undefined;
   const isDoubtful = digits.includes(",") || digits.split(".").length > 2;
   return { number, rest, isDoubtful, ...(trouble && { trouble }) };
+}
+
+/** An exponent in small raised figures at the start of a text: `⁻²`. */
+export function readRaised(text: string): { readonly exponent: number; readonly rest: string } | undefined {
+  const [raised] = new RegExp(`^[⁺⁻]?[${superscripts}]+`, "u").exec(text) ?? [];
+  return raised === undefined
+    ? undefined
+    : { exponent: Number(ascii(raised)), rest: text.slice(raised.length).trimStart() };
 }

@@ -1,9 +1,12 @@
+import { calculated, isCalculation } from "./calculation.ts";
 import { DomainError, type SI } from "./domain-error.ts";
-import { type Kind, type KindInfo, kinds } from "./kinds.ts";
+import type { Kind } from "./kinds.ts";
 import { readLeadingNumber } from "./number-text.ts";
-import { isPressure, type Named, unitsNamed } from "./unit-names.ts";
-import { fromSI, toSI, type Unit, type UnitContext, unitOf } from "./units.ts";
-import { writePlain } from "./write.ts";
+import { quote, Refusal } from "./refusal.ts";
+import { accepted, type Single, say, single } from "./single-quantity.ts";
+import { isStated, statedMassFlow } from "./stated-conditions.ts";
+import { unitsNamed } from "./unit-names.ts";
+import { type UnitContext, unitOf } from "./units.ts";
 
 /**
  * What a text was read as: `number` of `unit`, which is `value` in SI. `understood`, where there is one, is a sentence
@@ -19,134 +22,41 @@ export type Reading =
     }
   | { readonly ok: false; readonly says: string };
 
-/** Far beyond any quantity, and near enough to zero that a number stays finite in every unit. */
-const largest = 1e250;
 const longestText = 200;
 
-/** The sentence that refuses a text. It never leaves this file. */
-class Refusal extends Error {}
-
-const quote = (text: string): string => {
-  const letters = [...text.replace(/\p{C}/gu, "")];
-  return `“${letters.slice(0, 30).join("")}${letters.length > 30 ? "…" : ""}”`;
-};
-
-const say = (number: string, unit: Unit): string => `${number.replaceAll("-", "−")} ${unit.label}`.trimEnd();
-
-function accepted(kind: Kind): string {
-  const labels = kinds[kind].units.map((id) => unitOf(id).label);
-  const named = labels.filter(Boolean).slice(0, 6);
-  if (!named.length) return "This field takes a plain number, without a unit.";
-  const last = named.pop();
-  // A field of absolute pressure takes gauge readings too.
-  const name = kind === "pressure" ? "pressure" : kinds[kind].name;
-  const list = named.length ? `${named.join(", ")} or ${last}` : last;
-  return `This field takes ${name}, ${labels.includes("") ? "as a plain number or " : ""}in ${list}.`;
-}
-
-/** What a unit measures, in plain words. */
-const measures = (unit: Unit): string =>
-  isPressure(unit)
-    ? "pressure"
-    : (Object.values<KindInfo>(kinds).find((kind) => kind.units.includes(unit.id))?.name ?? "another kind");
-
-/** In a difference of temperatures the zero of the scale plays no part. */
-const asDifference = new Map([
-  ["degC", "K"],
-  ["degF", "degF-d"],
-  ["degR", "degF-d"],
-]);
-
-function typedUnit(text: string, rest: string, kind: Kind): { unit: Unit; counts: Named["counts"] } {
-  const { candidates, counts } = unitsNamed(rest);
-  const [first] = candidates;
-  if (!first) {
-    const isArithmetic = /^[-+−–*/×÷^±]|[-+−–*/×÷±x]\s*[\d.(]/i.test(rest);
-    throw new Refusal(
-      isArithmetic
-        ? `${quote(text)} is more than one number. A single number is accepted. ${accepted(kind)}`
-        : `${quote(rest)} is not a unit known here. ${accepted(kind)}`,
-    );
-  }
-  const fits = candidates.map((unit) =>
-    kind === "temperatureDifference" ? unitOf(asDifference.get(unit.id) ?? unit.id) : unit,
-  );
-  const unit = fits.find(({ id }) => (kinds[kind] as KindInfo).units.includes(id));
-  if (!unit) throw new Refusal(`${say("", first).trim()} is a unit of ${measures(first)}. ${accepted(kind)}`);
-  if (counts && kind === "pressureDifference")
-    throw new Refusal(
-      `${quote(rest)} says what a pressure counts from, and a difference counts from nothing. ${accepted(kind)}`,
-    );
-  return { unit, counts };
-}
-
-/** Refuses what no barometer and no thermometer can show. */
-function mustBePossible(kind: Kind, value: SI, typed: string, unit: Unit, context: UnitContext): void {
-  if (kind === "temperature" && value < 0)
-    throw new Refusal(
-      `${typed} is below absolute zero. ${say(writePlain(fromSI(0, unit.id)), unit)} and above is accepted.`,
-    );
-  const barometer = context.barometer ?? Number.POSITIVE_INFINITY;
-  const absolute = kind === "gaugePressure" ? value + barometer : value;
-  if ((kind !== "pressure" && kind !== "gaugePressure") || absolute > 0) return;
-  if (kind === "pressure" && !unit.gauge)
-    throw new Refusal(
-      `${typed} is ${absolute < 0 ? "below" : "at"} a perfect vacuum. An absolute pressure above zero is accepted, ` +
-        `or a reading from the barometer typed as ${typed} gauge.`,
-    );
-  const plain = unitOf(unit.id.replace("-g", ""));
-  const bound = writePlain(fromSI(barometer, plain.id));
-  throw new Refusal(
-    `${typed} is ${absolute < 0 ? "below" : "at"} a perfect vacuum: the barometer is ${say(bound, plain)}. ` +
-      `A gauge pressure above ${say(`-${bound}`, plain)} is accepted.`,
-  );
-}
+const reading = ({ value, number, unit, shown }: Single, isWorthSaying: boolean): Reading => ({
+  ok: true,
+  value,
+  number,
+  unit: unit.id,
+  ...(isWorthSaying && { understood: `Read as ${shown}.` }),
+});
 
 function read(text: string, kind: Kind, fieldUnit: string, context: UnitContext): Reading {
   if (text.length > longestText)
     throw new Refusal(`The text is ${text.length} characters long. At most ${longestText} are accepted.`);
   const trimmed = text.trim();
   if (!trimmed) throw new Refusal(`Nothing is entered. ${accepted(kind)}`);
+  const field = { kind, fieldUnit, context, text: trimmed };
+  if (isStated(trimmed)) return reading(statedMassFlow(field), true);
   const leading = readLeadingNumber(trimmed);
+  const isSingle = leading && (!leading.rest || unitsNamed(leading.rest).candidates.length > 0);
+  if (!isSingle && isCalculation(trimmed)) return reading(calculated(field), true);
   if (!leading) throw new Refusal(`${quote(trimmed)} is not a number. ${accepted(kind)}`);
   const { number, rest, isDoubtful, trouble } = leading;
   if (trouble) throw new Refusal(`${quote(trimmed)} is ${trouble} to compute with. ${accepted(kind)}`);
 
-  const field = unitOf(fieldUnit);
-  const named = rest ? typedUnit(trimmed, rest, kind) : undefined;
-  const plain = named?.unit ?? field;
-  const countsFromBarometer = named && (named.counts ?? (field.gauge && "gauge")) === "gauge";
-  const unit = kind === "pressure" && countsFromBarometer ? unitOf(`${plain.id}-g`) : plain;
-  const isAbsoluteAsGauge = kind === "gaugePressure" && named?.counts === "absolute";
-  const value = toSI(number, unit.id, context) - (isAbsoluteAsGauge ? toSI(0, `${unit.id}-g`, context) : 0);
-  if (!(Math.abs(value) < largest))
-    throw new Refusal(`${quote(trimmed)} is too large to compute with. ${accepted(kind)}`);
-
-  const typed = say(String(number), unit);
-  const typedOnGauge = kind === "gaugePressure" && !isAbsoluteAsGauge ? `${typed} gauge` : typed;
-  mustBePossible(kind, value, typedOnGauge, unit, context);
-
-  const isBareAbsolute = named && kind === "pressure" && !unit.gauge;
-  const shown = isAbsoluteAsGauge
-    ? `${typed} absolute, so ${say(writePlain(fromSI(value, unit.id)), unit)} gauge`
-    : isBareAbsolute
-      ? `${typed} absolute`
-      : typedOnGauge;
-  const isWorthSaying =
-    isDoubtful || (named && rest !== field.label && !(shown === typed && rest === unit.label));
-  return {
-    ok: true,
-    value,
-    number: isAbsoluteAsGauge ? fromSI(value, unit.id) : number,
-    unit: unit.id,
-    ...(isWorthSaying && { understood: `Read as ${shown}.` }),
-  };
+  const found = single(number, rest, field);
+  const isAsTyped = found.shown === say(String(number), found.unit) && rest === found.unit.label;
+  return reading(found, isDoubtful || (rest !== "" && rest !== unitOf(fieldUnit).label && !isAsTyped));
 }
 
 /**
- * Reads what somebody typed into a field of `kind` that shows `unit`: a number, or a number with a unit, which then
- * wins over the field's. A unit of pressure that does not say what it counts from counts as the field does. Commas,
- * spaces, true minus signs and powers of ten are read as people write them; arithmetic is not read yet.
+ * Reads what somebody typed into a field of `kind` that shows `unit`: a number, a number with a unit, which then wins
+ * over the field's, or a calculation (`14.7 psi + 2 bar`, `3/8 in`, `10 kW / (4.19 kJ/(kg K) * 5 K)`), whose kind is checked. A
+ * mass flow may be a volume flow at stated conditions (`1,200 cfm at 60 °F 14.7 psi`). A unit of pressure that does not
+ * say what it counts from counts as the field does. Commas, spaces, true minus signs and powers of ten are read as people
+ * write them.
  *
  * `context.barometer` is in Pa; gauge readings are refused without it. Never throws for a text: what cannot be read or
  * cannot exist (below absolute zero, below a perfect vacuum) comes back as a sentence. Bounds of a single field are

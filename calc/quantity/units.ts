@@ -21,6 +21,8 @@ export interface Unit {
 export interface UnitContext {
   /** The barometer in Pa, without which gauge readings have no absolute value. */
   readonly barometer?: SI | undefined;
+  /** The mass flow of dry air, kg/s, in a volume flow (m³/s) at a temperature (K) and an absolute pressure (Pa). */
+  readonly massOfFlow?: (V_dot: SI, T: SI, p: SI) => SI;
 }
 
 // Exact by definition (NIST SP 811, from memory), and what follows from them.
@@ -160,6 +162,20 @@ const others = (
     ["kJ/(kg K)", "kJ/(kg·K)", 1e3, "kj/kg/k j/gk"],
     ["BTU/(lb degF)", "BTU/(lb·°F)", btu / lb / rankine, "btu/lb/f btu/lbr"],
     ["ft lbf/(lb degR)", "ft·lbf/(lb·°R)", (ft * lbf) / lb / rankine, "ftlbf/lb/r ftlb/lbr"],
+
+    ["kg", "kg", 1, "kilogram kilograms"],
+    ["g", "g", 1e-3, "gram grams"],
+    ["lb", "lb", lb, "pound pounds"],
+
+    ["s", "s", 1, "second seconds"],
+    ["min", "min", minute, "minute minutes"],
+    ["h", "h", hour, "hours"],
+
+    ["J", "J", 1],
+    ["kJ", "kJ", 1e3],
+    ["MJ", "MJ", 1e6],
+    ["kWh", "kWh", kWh],
+    ["BTU", "BTU", btu],
 
     ["rev/s", "rev/s", 1, "rps"],
     ["rev/min", "rev/min", 1 / minute, "rpm r/min"],

@@ -2,7 +2,6 @@
 // a text when it comes into sight. Each page fetches only the definitions of its own calculators.
 import { type ComponentChild, h, hydrate } from "preact";
 import type { Calculator } from "../calculators/engine/calculator.ts";
-import { CalculatorSheet } from "./calculator-sheet.tsx";
 import { HeadSettings } from "./head-settings.tsx";
 
 const definitions = import.meta.glob<{ readonly default: Calculator }>("../calculators/*.ts");
@@ -42,21 +41,27 @@ function tellOfFailure(section: Element): void {
   section.prepend(note);
 }
 
+/** What draws a calculator in its section: fetched beside the definition, since pages without calculators need none. */
+async function sheetFor({ dataset, classList }: HTMLElement): Promise<(of: Calculator) => ComponentChild> {
+  const { title, view } = dataset;
+  if (view === undefined) {
+    const { CalculatorSheet } = await import("./calculator-sheet.tsx");
+    return (calculator) => h(CalculatorSheet, { calculator, ...(title && { title }) });
+  }
+  const Sheet = classList.contains("quick")
+    ? (await import("./quick-sheet.tsx")).QuickSheet
+    : (await import("./view-sheet.tsx")).ViewSheet;
+  return (calculator) => h(Sheet, { calculator, view: JSON.parse(view) });
+}
+
 async function wakeCalculator(section: HTMLElement): Promise<void> {
-  const sheet = section.querySelector("[data-sheet]");
-  const { calculator: id, title, view } = section.dataset;
-  const isQuick = section.classList.contains("quick");
+  const root = section.querySelector("[data-sheet]");
   try {
-    const definition = await definitions[`../calculators/${id}.ts`]?.();
-    if (!sheet || !definition) return;
-    const calculator = definition.default;
-    if (view === undefined) wakePart(h(CalculatorSheet, { calculator, ...(title && { title }) }), sheet);
-    else {
-      const Sheet = isQuick
-        ? (await import("./quick-sheet.tsx")).QuickSheet
-        : (await import("./view-sheet.tsx")).ViewSheet;
-      wakePart(h(Sheet, { calculator, view: JSON.parse(view) }), sheet);
-    }
+    const [definition, sheet] = await Promise.all([
+      definitions[`../calculators/${section.dataset["calculator"]}.ts`]?.(),
+      sheetFor(section),
+    ]);
+    if (root && definition) wakePart(sheet(definition.default), root);
   } catch {
     tellOfFailure(section);
   }

@@ -1,3 +1,4 @@
+import { statedFlow } from "../../../calc/fluids/stated-flow.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, kinds, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
@@ -79,10 +80,12 @@ export function inSystem(calculator: Calculator, entries: Entries, system: UnitS
 
 export const barometerContext = (around: Surroundings) => ({ barometer: around.barometer.value });
 
+const massOfFlow = (V_dot: SI, T: SI, p: SI): SI => statedFlow({ V_dot, T, p, conditions: "meter" }).m_a;
+
 /** The value of a field, or the sentence that says why there is none. */
 export function readEntry(field: Field, entry: Entry, around: Surroundings): Reading {
   if (entry.typed !== null)
-    return readQuantity(entry.typed, field.kind, entry.unit, barometerContext(around));
+    return readQuantity(entry.typed, field.kind, entry.unit, { ...barometerContext(around), massOfFlow });
   return { ok: true, value: entry.example, number: entry.example, unit: entry.unit };
 }
 

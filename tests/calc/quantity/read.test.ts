@@ -46,6 +46,7 @@ describe("numbers", () => {
     ["0,350", 0.35],
     ["12,5", 12.5],
     ["-0", 0],
+    ["0 ", 0],
   ])("%s is %d", (text, number) => {
     expect(numberOf(readQuantity(text, "ratio", "1"))).toEqual([number, "1"]);
   });
@@ -71,7 +72,6 @@ describe("numbers", () => {
     "0x1F",
     "0b1",
     "abc",
-    "--3",
     "1,2,3",
     "1 2",
     "1.2.3",
@@ -89,16 +89,6 @@ describe("numbers", () => {
       `“${text}” is not a number. This field takes a plain number, without a unit.`,
     );
   });
-
-  test.each(["14.7 + 2", "14.7 psi + 2 bar", "3/8", "3/8 in", "2*3", "2×3", "45 ± 2", "5-3", "2^3", "7 - "])(
-    "%s is more than one number",
-    (text) => {
-      expect(refusal(text, "pressure", "kPa")).toBe(
-        `“${text.trim()}” is more than one number. A single number is accepted. ` +
-          "This field takes pressure, in kPa, kPa gauge, bar, bar gauge, psi or psi gauge.",
-      );
-    },
-  );
 
   it("refuses what is empty, too long, too large or too small", () => {
     expect(refusal("  ", "massFlow", "kg/s")).toBe(
@@ -130,6 +120,7 @@ describe("units", () => {
     ["29.92 in. Hg", "pressure", 29.92, "inHg"],
     ["1013 hPa", "pressure", 1013, "mbar"],
     ["0.3 MPa", "pressure", 0.3, "MPa"],
+    ["0 bar gauge", "pressure", 0, "bar-g"],
     ["10 in H₂O", "pressureDifference", 10, "inH2O"],
     ["8 psi", "gaugePressure", 8, "psi"],
     ["8 psig", "gaugePressure", 8, "psi"],
@@ -219,12 +210,7 @@ describe("units", () => {
       "psi is a unit of pressure. This field takes temperature, in °C, °F, K or °R.",
     ],
     ["55 %", "ratio", "1", "% is a unit of fraction. This field takes a plain number, without a unit."],
-    [
-      "2 kg",
-      "fraction",
-      "1",
-      "“kg” is not a unit known here. This field takes fraction, as a plain number or in %.",
-    ],
+    ["2 kg", "fraction", "1", "kg is a unit of mass. This field takes fraction, as a plain number or in %."],
     [
       "15 psig",
       "pressureDifference",
