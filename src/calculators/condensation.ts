@@ -84,7 +84,7 @@ export default defineCalculator({
   },
   results: {
     m_c: { label: "Water condensing, by the mean of the air", symbol: "m_c", kind: "massFlow" },
-    V_c: { label: "Water to be drained, at most", symbol: "V_c", kind: "liquidFlow" },
+    V_c: { label: "Water to be drained, by the mean of the air", symbol: "V_c", kind: "liquidFlow" },
     m_c_wall: { label: "If all walls were as cold as the water", symbol: "m_c", kind: "massFlow" },
     T_dp: {
       label: "Dew point of the charge in the cooler",
@@ -115,7 +115,7 @@ export default defineCalculator({
       when: two,
       heading: "Second cooler",
     },
-    V_c_45: { label: "Water to be drained there, at most", symbol: "V_c", kind: "liquidFlow", when: two },
+    V_c_45: { label: "Water to be drained there", symbol: "V_c", kind: "liquidFlow", when: two },
     m_c_wall_45: {
       label: "There, if all walls were as cold as the water",
       symbol: "m_c_45",
