@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
-import { writeLink } from "../calculators/engine/link.ts";
+import { narrow } from "../calculators/engine/narrow.ts";
 import { turned } from "../calculators/engine/turn.ts";
-import { narrow, type View, widened } from "../calculators/engine/view.ts";
+import type { View } from "../calculators/engine/view.ts";
 import { keepAboveKeyboard } from "./above-keyboard.ts";
 import { Copied, useCopying } from "./copying.tsx";
 import { Inputs } from "./inputs.tsx";
@@ -10,12 +10,13 @@ import { QuickNotes, QuickResults } from "./quick-results.tsx";
 import { Spoken } from "./spoken.tsx";
 import { Switch } from "./switch.tsx";
 import { useCalculator } from "./use-calculator.ts";
+import { wholeLink } from "./whole-link.ts";
 
 /** One question of a calculator on one screen: its fields, and the answer in a strip that stays in sight. */
 export function QuickSheet({ calculator: whole, view }: { calculator: Calculator; view: View }) {
   const calculator = useMemo(() => narrow(whole, view), [whole, view]);
   const running = useCalculator(calculator);
-  const { around, barometer, entries, evaluation, standing, isStale, unread, set } = running;
+  const { around, entries, evaluation, standing, isStale, unread, set } = running;
   const strip = useRef<HTMLDivElement>(null);
   useEffect(() => (strip.current ? keepAboveKeyboard(strip.current) : undefined), []);
   const { copied, copy } = useCopying(entries);
@@ -25,10 +26,6 @@ export function QuickSheet({ calculator: whole, view }: { calculator: Calculator
       const { answerAsText } = await import("./numbers-as-text.ts");
       return answerAsText({ calculator, entries, outcome: evaluation.outcome, around }, pageLink());
     });
-  const state = writeLink([{ calculator: whole, entries: widened(view, entries) }], {
-    ...around,
-    barometerEntry: barometer,
-  });
   const turning = {
     ...running,
     choose: (choices: typeof entries.choices) =>
@@ -79,7 +76,7 @@ export function QuickSheet({ calculator: whole, view }: { calculator: Calculator
         </div>
       </div>
       <div class="tools">
-        <a class="btn quiet" href={`/numbers/${whole.id}/#${state}`}>
+        <a class="btn quiet" href={wholeLink(whole, view, running)}>
           Every step of the working
         </a>
         <button type="button" class="btn quiet needs-js" onClick={() => print()}>

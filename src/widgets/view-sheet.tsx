@@ -1,8 +1,9 @@
 import { useMemo } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
-import { writeLink } from "../calculators/engine/link.ts";
-import { narrow, type View, widenedWithStart } from "../calculators/engine/view.ts";
+import { narrow } from "../calculators/engine/narrow.ts";
+import type { View } from "../calculators/engine/view.ts";
 import { CalculatorSheet } from "./calculator-sheet.tsx";
+import { wholeLink } from "./whole-link.ts";
 
 /** A part of a calculator inside a text. What it does not ask stands as in the text's example. */
 export function ViewSheet({ calculator: whole, view }: { calculator: Calculator; view: View }) {
@@ -10,19 +11,12 @@ export function ViewSheet({ calculator: whole, view }: { calculator: Calculator;
   return (
     <CalculatorSheet
       calculator={calculator}
-      foot={({ entries, around, barometer }) => {
-        const all = widenedWithStart(whole, view, entries, around.system);
-        const state = writeLink([{ calculator: whole, entries: all }], {
-          ...around,
-          barometerEntry: barometer,
-        });
-        return (
-          <p class="msg">
-            What is not asked here stands as in the example.{" "}
-            <a href={`/numbers/${whole.id}/#${state}`}>All fields, and every step of the working</a>
-          </p>
-        );
-      }}
+      foot={(running) => (
+        <p class="msg">
+          What is not asked here stands as in the example.{" "}
+          <a href={wholeLink(whole, view, running)}>All fields, and every step of the working</a>
+        </p>
+      )}
     />
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { symbols } from "../../calc/symbols.ts";
-import { narrow } from "../../src/calculators/engine/view.ts";
+import { narrow } from "../../src/calculators/engine/narrow.ts";
 import { calculator } from "../../src/components/calculators.ts";
 import { quantities } from "../../src/components/quantities.ts";
 import { numbersAsked, takesAndGives } from "../../src/components/takes-and-gives.ts";

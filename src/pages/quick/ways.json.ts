@@ -1,4 +1,4 @@
-import { narrow } from "../../calculators/engine/view.ts";
+import { narrow } from "../../calculators/engine/narrow.ts";
 import { calculator } from "../../components/calculators.ts";
 import { numbersInOrder } from "../../components/contents.ts";
 import { quickInOrder } from "../../components/quick.ts";
