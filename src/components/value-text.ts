@@ -1,10 +1,9 @@
 import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
 import { unitOf } from "../../calc/quantity/units.ts";
 import { writeNumber, writeQuantity } from "../../calc/quantity/write.ts";
-import { isChoice } from "../calculators/engine/calculator.ts";
 import { barometerContext } from "../calculators/engine/entry.ts";
-import { isShown } from "../calculators/engine/shown.ts";
 import type { Worked } from "./worked-example.ts";
+import { numberOf } from "./worked-number.ts";
 
 /** Which number of a worked calculator a text wants, and how it is written. Ids are of results or inputs. */
 export interface Wanted {
@@ -27,22 +26,6 @@ const differenceOf: Partial<Record<Kind, Kind>> = {
   pressure: "pressureDifference",
 };
 
-function quantity({ calculator, choices, values, given }: Worked, id: string): { value: number; kind: Kind } {
-  const result = Object.hasOwn(calculator.results, id) ? calculator.results[id] : undefined;
-  const input = Object.hasOwn(calculator.inputs, id) ? calculator.inputs[id] : undefined;
-  if (result && isShown(calculator, result.when, choices)) {
-    const value = values[id];
-    if (value !== undefined) return { value, kind: result.kind };
-  }
-  if (input && !isChoice(input) && isShown(calculator, input.when, choices)) {
-    const value = given[id];
-    if (typeof value === "number") return { value, kind: input.kind };
-  }
-  throw new Error(
-    `The calculator “${calculator.id}” has no number “${id}” with the choices made. Expected a result or an input that it shows.`,
-  );
-}
-
 /**
  * A number as it stands in a sentence, in metric with the US unit in parentheses where that differs:
  * `valueText(worked, { of: "T_2" })` is `126 °C (259 °F)`. Throws where the calculator has no such number.
@@ -51,9 +34,9 @@ export function valueText(
   worked: Worked,
   { of, less, over, gain, digits = 3, unit, in: shownIn = "both" }: Wanted,
 ): string {
-  let { value, kind } = quantity(worked, of);
-  if (over) [value, kind] = [value / quantity(worked, over).value, "ratio"];
-  if (less) [value, kind] = [value - quantity(worked, less).value, differenceOf[kind] ?? kind];
+  let { value, kind } = numberOf(worked, of);
+  if (over) [value, kind] = [value / numberOf(worked, over).value, "ratio"];
+  if (less) [value, kind] = [value - numberOf(worked, less).value, differenceOf[kind] ?? kind];
   if (gain) {
     if (kind !== "ratio")
       throw new Error(`“${of}” is not a ratio, so it has no gain in percent. Name what it is over.`);
@@ -72,7 +55,7 @@ export function valueText(
  */
 export function givenText(worked: Worked, id: string): string {
   const typed = worked.typed[id];
-  const { value, kind } = quantity(worked, id);
+  const { value, kind } = numberOf(worked, id);
   if (!typed) throw new Error(`“${id}” was not given.`);
   const text = typed.text.replaceAll(" ", "\u00a0");
   const { metric, us } = kinds[kind];
