@@ -44,7 +44,7 @@ function draw(stages: TwoStages, size: Size) {
     size,
   );
   const [right, foot] = [frame.x + frame.w, frame.y + frame.h];
-  const lines = [compressions[0], coolings[0] ?? [], compressions[1], coolings[1] ?? []];
+  const lines = [compressions[0], coolings[0], compressions[1], coolings[1]];
   return (
     <>
       <path class="grid" d={yMarks.map(({ at }) => `M${r1(frame.x)} ${r1(at)}H${r1(right)}`).join("")} />

@@ -1,5 +1,6 @@
 import { niceMarks } from "../../widgets/pictures/numbers.ts";
 import { textWidth } from "../../widgets/pictures/text.ts";
+import { capitalised } from "../sentence.ts";
 import { textWriter } from "./placed-text.tsx";
 
 /** A place on the path of the air: its words, its absolute pressure, and that as printed. */
@@ -120,7 +121,6 @@ export function layoutLadder(ladder: Ladder, { width, font, plot }: Size) {
     firstMarks,
     otherMarks,
     texts,
-    y,
   };
 }
 
@@ -130,7 +130,7 @@ export function describeLadder({ rungs, losses, compressor, gauge }: Ladder): st
   const lost = losses.map(({ label, text }) => `${label} takes ${text.replace("−", "")}`).join(", ");
   return [
     `Pressures counted from empty space, inlet and outlet of the compressor: ${places}.`,
-    lost && `${lost.charAt(0).toUpperCase()}${lost.slice(1)}.`,
+    lost && `${capitalised(lost)}.`,
     `The compressor multiplies its inlet pressure by ${compressor.ratio}.`,
     `The gauge in the manifold counts from the barometer and shows ${gauge}.`,
   ]

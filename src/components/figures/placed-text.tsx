@@ -3,7 +3,7 @@ import { r1 } from "../../widgets/pictures/numbers.ts";
 import { Words } from "../../widgets/pictures/Picture.tsx";
 import { textWidth } from "../../widgets/pictures/text.ts";
 
-type Anchor = "start" | "middle" | "end";
+export type Anchor = "start" | "middle" | "end";
 
 /** A line of text of some look, with the box that it takes and where it is anchored in that. */
 export interface PlacedText<Look extends string> extends Box {

@@ -1,8 +1,10 @@
+import type { SI } from "../../../calc/quantity/domain-error.ts";
+import { fromSI, toSI } from "../../../calc/quantity/units.ts";
 import { niceMarks } from "../../widgets/pictures/numbers.ts";
 import { type Point as Pixel, polyline } from "../../widgets/pictures/path.ts";
 import { textWidth } from "../../widgets/pictures/text.ts";
 import { textWriter } from "./placed-text.tsx";
-import { cooling, entropyAbove, idealEnd, isobar, type Point, type State } from "./ts-path.ts";
+import { course, entropyAbove, idealEnd, isobar, type Point, type State } from "./ts-path.ts";
 
 /** Two compressors, each with a cooler behind it, between five places; and one compressor that does it alone. */
 export interface TwoStages {
@@ -11,7 +13,7 @@ export interface TwoStages {
   /** Pressures of the curves of one pressure, as printed: at the inlet, between the compressors, behind them. */
   readonly pressures: readonly [string, string, string];
   /** Temperatures at the five places, and of the one alone, as printed. */
-  readonly temperatures: readonly string[];
+  readonly temperatures: readonly [string, string, string, string, string];
   readonly aloneAt: string;
 }
 
@@ -27,21 +29,21 @@ export const narrowSize: Size = { width: 350, height: 430, font: 14, across: 3 }
 
 export type Look = "value" | "mark" | "italic";
 
-const celsius = (T: number): number => T - 273.15;
+const celsius = (T: SI): number => fromSI(T, "degC");
+const kelvin = (t: number): SI => toSI(t, "degC");
 
 /** Where everything of the diagram stands, in pixels from the left top corner. */
 export function layoutTs(stages: TwoStages, { width, height, font, across }: Size) {
   const { places, alone, pressures, temperatures, aloneAt } = stages;
   const [one, two, three, four, five] = places;
-  const points = places.map((place) => ({ s: entropyAbove(one, place), T: place.T }));
-  const end = { s: entropyAbove(one, alone), T: alone.T };
+  const point = (place: State): Point => ({ s: entropyAbove(one, place), T: place.T });
+  const points = places.map(point);
   const ideals = [
-    [points[0], idealEnd(one, one, two.p)],
-    [points[2], idealEnd(one, three, four.p)],
+    [point(one), idealEnd(one, one, two.p)],
+    [point(three), idealEnd(one, three, four.p)],
   ] as const;
-  const coolings = [cooling(one, two, three), cooling(one, four, five)] as const;
 
-  const all = [...points, end, ...ideals.flat()].filter((point) => point !== undefined);
+  const all = [...points, point(alone), ...ideals.flat()];
   const least = Math.min(...all.map(({ s }) => s));
   const most = Math.max(...all.map(({ s }) => s));
   const room = 0.14 * (most - least);
@@ -63,7 +65,7 @@ export function layoutTs(stages: TwoStages, { width, height, font, across }: Siz
 
   // A curve of one pressure, as far as it lies in the frame; its pressure stands at its upper end.
   const levels = [one.p, two.p, four.p].map((p, i) => {
-    const inside = isobar(one, p, 273.15 + span.T[0], 273.15 + span.T[1], 60)
+    const inside = isobar(one, p, kelvin(span.T[0]), kelvin(span.T[1]), 60)
       .map(at)
       .filter(([x]) => x >= left && x <= right);
     const [x, y] = inside.at(-1) ?? [right, top];
@@ -73,22 +75,21 @@ export function layoutTs(stages: TwoStages, { width, height, font, across }: Siz
     return polyline(inside);
   });
 
-  const spot = (i: number): Pixel => at(points[i] as Point);
+  const spot = (place: State): Pixel => at(point(place));
   const besides = [
-    [0, 12, font, "start"],
-    [1, 12, 5, "start"],
-    [2, -12, font, "end"],
-    [3, -12, -4, "end"],
-    [4, 0, -16, "middle"],
+    [one, temperatures[0], 12, font, "start"],
+    [two, temperatures[1], 12, 5, "start"],
+    [three, temperatures[2], -12, font, "end"],
+    [four, temperatures[3], -12, -4, "end"],
+    [five, temperatures[4], 0, -16, "middle"],
+    [alone, aloneAt, 8, -6, "start"],
   ] as const;
-  for (const [i, dx, dy, anchor] of besides)
-    write(temperatures[i] ?? "", "value", spot(i)[0] + dx, spot(i)[1] + dy, anchor);
-  const [ax, ay] = at(end);
-  write(aloneAt, "value", ax + 8, ay - 6, "start");
+  for (const [place, words, dx, dy, anchor] of besides)
+    write(words, "value", spot(place)[0] + dx, spot(place)[1] + dy, anchor);
 
   const yMarks = niceMarks(span.T[0], span.T[1], 5).map(({ value, text }) => ({
     text,
-    at: at({ s: 0, T: value + 273.15 })[1],
+    at: at({ s: 0, T: kelvin(value) })[1],
   }));
   for (const { text, at: y } of yMarks) write(text, "mark", left - 8, y + font / 3, "end");
   const xMarks = niceMarks(span.s[0] / 1000, span.s[1] / 1000, across).map(({ value, text }) => ({
@@ -104,19 +105,16 @@ export function layoutTs(stages: TwoStages, { width, height, font, across }: Siz
     xMarks,
     yMarks,
     levels,
-    ideals: ideals.map(([from, to]) => polyline([at(from as Point), at(to)])),
-    idealEnds: ideals.map(([, to]) => at(to)),
+    ideals: ideals.map(([from, to]) => polyline([at(from), at(to)])),
     compressions: [
-      [spot(0), spot(1)],
-      [spot(2), spot(3)],
+      [spot(one), spot(two)],
+      [spot(three), spot(four)],
     ] as const,
-    alone: [spot(0), [ax, ay]] as const,
-    coolings: coolings.map((line) => line.map(at)),
-    spots: points.map(at),
+    alone: [spot(one), spot(alone)] as const,
+    coolings: [course(one, two, three).map(at), course(one, four, five).map(at)] as const,
+    spots: places.map(spot),
     texts,
     points,
-    end,
-    idealPoints: ideals.map(([, to]) => to),
   };
 }
 

@@ -29,16 +29,13 @@ export const idealEnd = (zero: State, from: State, p: SI): Point => ({
   T: isentropicTemperature.compute({ s_in: heat(from.T), R_m: R, r: p / from.p, w: 0 }),
 });
 
-/** Air of one pressure, from one temperature to another. */
-export const isobar = (zero: State, p: SI, from: SI, to: SI, count = 24): readonly Point[] =>
-  Array.from({ length: count + 1 }, (_, i) => {
-    const T = from + ((to - from) * i) / count;
-    return { s: entropyAbove(zero, { p, T }), T };
-  });
-
-/** Air that is cooled from one state to another, its pressure falling evenly with its temperature. */
-export const cooling = (zero: State, from: State, to: State, count = 24): readonly Point[] =>
+/** Air on its way from one state to another, its pressure changing evenly with its temperature. */
+export const course = (zero: State, from: State, to: State, count = 24): readonly Point[] =>
   Array.from({ length: count + 1 }, (_, i) => {
     const T = from.T + ((to.T - from.T) * i) / count;
     return { s: entropyAbove(zero, { p: from.p + ((to.p - from.p) * i) / count, T }), T };
   });
+
+/** Air of one pressure (Pa), from one temperature (K) to another. */
+export const isobar = (zero: State, p: SI, from: SI, to: SI, count?: number): readonly Point[] =>
+  course(zero, { p, T: from }, { p, T: to }, count);

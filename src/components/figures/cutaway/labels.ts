@@ -1,6 +1,5 @@
-import type { Box } from "../../../widgets/pictures/boxes.ts";
 import type { Point } from "../../../widgets/pictures/path.ts";
-import { textWidth } from "../../../widgets/pictures/text.ts";
+import type { Anchor } from "../placed-text.tsx";
 import { type Frame, measures } from "./frame.ts";
 import type { Hoses } from "./streams.ts";
 
@@ -28,8 +27,6 @@ export interface CutawayNumbers {
   readonly waterMid?: string | undefined;
   readonly waterOut?: string | undefined;
 }
-
-export type Anchor = "start" | "middle" | "end";
 
 /** Lines of text that begin, end or have their middle at x, with the base lines of each. */
 export interface PlacedLabel {
@@ -196,11 +193,3 @@ export function placeLabels(frame: Frame, { hoses, labels, numbers }: LabelsWant
     ...under("drain", spot.under[1], [drains[1] + 5, foot + 9]),
   ];
 }
-
-/** About the room that each line of a label takes. */
-export const boxesOf = ({ x, anchor, lines }: PlacedLabel, font: number): readonly Box[] =>
-  lines.map(({ text, y }) => {
-    const w = textWidth(text, font);
-    const shift = { start: 0, middle: w / 2, end: w }[anchor];
-    return { x: x - shift, y: y - 0.75 * font, w, h: font };
-  });

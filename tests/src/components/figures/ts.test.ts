@@ -82,7 +82,7 @@ describe.each([wideSize, narrowSize])("a diagram of $width px", (size) => {
 
 test("its sentence follows the air", () => {
   const said = describeTs(stages);
-  for (const { s } of [entropyAbove(one, places[1]), entropyAbove(places[2], places[3])].map((s) => ({ s })))
+  for (const s of [entropyAbove(one, places[1]), entropyAbove(places[2], places[3])])
     expect(said).toContain(`${Math.round(s)} J/(kg·K)`);
   expect(said).toContain("to 202 °C at 427 kPa");
   expect(said).toContain("One compressor alone would end at 224 °C");

@@ -1,16 +1,25 @@
 import { describe, expect, test } from "vitest";
 import { measures, narrowFrame, wideFrame } from "../../../../src/components/figures/cutaway/frame.ts";
 import {
-  boxesOf,
   type CutawayNumbers,
   labelNames,
+  type PlacedLabel,
   placeLabels,
 } from "../../../../src/components/figures/cutaway/labels.ts";
 import { describeCutaway } from "../../../../src/components/figures/cutaway/sentence.ts";
 import { streams } from "../../../../src/components/figures/cutaway/streams.ts";
 import { TwoPassCutaway } from "../../../../src/components/figures/TwoPassCutaway.tsx";
-import { meet } from "../../../../src/widgets/pictures/boxes.ts";
+import { type Box, meet } from "../../../../src/widgets/pictures/boxes.ts";
+import { textWidth } from "../../../../src/widgets/pictures/text.ts";
 import { broken, collisions, drawings, narrow, reach, texts, wide } from "../../widgets/pictures/svg.ts";
+
+/** About the room that each line of a label takes. */
+const boxesOf = ({ x, anchor, lines }: PlacedLabel, font: number): readonly Box[] =>
+  lines.map(({ text, y }) => {
+    const w = textWidth(text, font);
+    const shift = { start: 0, middle: w / 2, end: w }[anchor];
+    return { x: x - shift, y: y - 0.75 * font, w, h: font };
+  });
 
 const none: CutawayNumbers = {};
 const usual: CutawayNumbers = {
