@@ -1,30 +1,25 @@
 import type { SatteriMarkdownProcessorOptions } from "@astrojs/markdown-satteri";
 import type { HastNode } from "satteri";
+import type { GlossaryEntry } from "./glossary.ts";
 
 type HastPlugin = NonNullable<SatteriMarkdownProcessorOptions["hastPlugins"]>[number];
 
-/** A term of the glossary: its anchor, and the words under which a text may use it. */
-export interface Term {
-  readonly id: string;
-  readonly term: string;
-  readonly also?: readonly string[] | undefined;
-}
+/** What finding a term needs of it. */
+type Term = Omit<GlossaryEntry, "means">;
 
 /** Where a reader may stop for a meaning: running text, on the page or inside one of these. */
 const paragraphs: ReadonlySet<string> = new Set(["p", "li"]);
 const inline: ReadonlySet<string> = new Set(["em", "strong"]);
 const texts: ReadonlySet<string> = new Set(["Caution", "Guess", "Margin", "Note", "Predict", "Question"]);
 
-/** More than this, and the text would look like a list of words. */
-const most = 12;
-
-const escaped = (words: string): string => words.replace(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
+/** With more than this in a lesson, the text would look like a list of words. */
+const mostTerms = 12;
 
 /** Any of the words, the longest first, so that “total pressure” is not taken for “pressure”. A plural counts too. */
 function patternOf(terms: readonly Term[]): RegExp {
   const words = terms.flatMap(({ term, also = [] }) => [term, ...also]).sort((a, b) => b.length - a.length);
   return new RegExp(
-    String.raw`(?<![\p{L}\p{N}-])(?:${words.map(escaped).join("|")})s?(?![\p{L}\p{N}-])`,
+    String.raw`(?<![\p{L}\p{N}-])(?:${words.map(RegExp.escape).join("|")})s?(?![\p{L}\p{N}-])`,
     "giu",
   );
 }
@@ -61,7 +56,7 @@ export const glossaryTerms = (terms: readonly Term[], within: string): HastPlugi
         let from = 0;
         for (const match of node.value.matchAll(pattern)) {
           const id = idOf(match[0]);
-          if (!id || used.has(id) || used.size >= most) continue;
+          if (!id || used.has(id) || used.size >= mostTerms) continue;
           used.add(id);
           parts.push({ type: "text", value: node.value.slice(from, match.index) });
           parts.push({

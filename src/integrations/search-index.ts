@@ -2,10 +2,12 @@ import { readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
-import { searchPage, searchRecords, type Word } from "./search-records.ts";
+import type { GlossaryEntry } from "./glossary.ts";
+import { searchPage } from "./search-page.ts";
+import { searchRecords } from "./search-records.ts";
 
 /** What has no words to find: formulas, drawings, and what a calculator computes. */
-const left = [".katex", ".eq .tag", "svg", "[data-noindex]", "nav", "select", "output"];
+const wordless = [".katex", ".eq .tag", "svg", "[data-noindex]", "nav", "select", "output"];
 
 /** What Pagefind writes for its own dialogs and marks and for other languages, which no page of ours loads. */
 const unused = /^(?:pagefind-(?:ui|modular-ui|component-ui|highlight)|wasm\.unknown)\./;
@@ -17,7 +19,7 @@ const types: Readonly<Record<string, string>> = {
 };
 
 /** Indexes the built pages for search. `astro dev` answers from the index of the last build. */
-export function searchIndex(glossary: readonly Word[]): AstroIntegration {
+export function searchIndex(glossary: readonly GlossaryEntry[]): AstroIntegration {
   let out = "";
   return {
     name: "search-index",
@@ -42,7 +44,7 @@ export function searchIndex(glossary: readonly Word[]): AstroIntegration {
       },
       "astro:build:done": async ({ dir, logger }) => {
         const pagefind = await import("pagefind");
-        const { index, errors } = await pagefind.createIndex({ excludeSelectors: left });
+        const { index, errors } = await pagefind.createIndex({ excludeSelectors: wordless });
         if (!index) throw new Error(`The search index failed: ${errors.join(" ")}`);
         const root = fileURLToPath(dir);
         const pages = (await readdir(root, { recursive: true })).filter((file) => file.endsWith(".html"));
