@@ -1,53 +1,13 @@
-import { entryKinds } from "../integrations/search-kinds.ts";
+import {
+  type Findings,
+  type Found,
+  loadSearch,
+  mostPages,
+  type Section,
+  searchPages,
+} from "./search-library.ts";
 
-/** What of the search library's interface is used here. */
-interface Pagefind {
-  options(options: { readonly excerptLength: number }): Promise<void>;
-  /** Counts of all filters; the counts of a search are there only once these were asked for. */
-  filters(): Promise<Filters>;
-  debouncedSearch(query: string, options: SearchOptions, milliseconds: number): Promise<Search | null>;
-  search(query: string, options: SearchOptions): Promise<Search>;
-}
-
-interface SearchOptions {
-  readonly filters: { readonly kind?: string | { readonly any: readonly string[] } };
-}
-
-interface Search {
-  readonly results: readonly Result[];
-  /** Counts of this search, whatever kind is chosen. */
-  readonly totalFilters: Filters;
-}
-
-interface Result {
-  readonly id: string;
-  data(): Promise<Found>;
-}
-
-interface Filters {
-  readonly kind?: Readonly<Record<string, number>>;
-}
-
-interface Section {
-  readonly url: string;
-  readonly title: string;
-}
-
-interface Found {
-  readonly url: string;
-  /** HTML in which the words found are marked. */
-  readonly excerpt: string;
-  readonly meta: { readonly title?: string; readonly kind?: string };
-  readonly sub_results: readonly Section[];
-}
-
-const mostPages = 12;
-/** A word such as density names many symbols; more of them than this would push the pages out of sight. */
-const mostEntries = 3;
 const mostSections = 3;
-
-// A variable, so that the build leaves the import alone: the index is written after it.
-const library = "/pagefind/pagefind.js";
 
 const part = <T extends Element>(selector: string): T => {
   const found = document.querySelector<T>(selector);
@@ -55,20 +15,8 @@ const part = <T extends Element>(selector: string): T => {
   return found;
 };
 
-let pagefind: Promise<Pagefind> | undefined;
-
 /** The kind of page that alone is wanted. */
 let only: string | null = null;
-
-function load(): Promise<Pagefind> {
-  pagefind ??= (async () => {
-    const loaded: Pagefind = await import(/* @vite-ignore */ library);
-    await loaded.options({ excerptLength: 20 });
-    await loaded.filters();
-    return loaded;
-  })();
-  return pagefind;
-}
 
 /** Opens the search, with a query if there is one. */
 export async function openFinder(query: string): Promise<void> {
@@ -95,58 +43,28 @@ async function find(query: string): Promise<void> {
     list.replaceChildren();
     showKinds({});
     say("");
-    void load().catch(() => {});
+    void loadSearch().catch(() => {});
     return;
   }
-  let pages: Found[];
-  let count: number;
-  let kinds: Readonly<Record<string, number>>;
+  let found: Findings | null;
   try {
-    const filters = only ? { kind: only } : {};
-    const library = await load();
-    const search = await library.debouncedSearch(query, { filters }, 150);
-    if (!search) return;
-    kinds = search.totalFilters.kind ?? {};
-    if (only && !kinds[only]) {
-      // What was chosen for another query has nothing of this one.
-      only = null;
-      return find(query);
-    }
-    count = search.results.length;
-    const entries = await library.search(query, { filters: { kind: { any: Object.values(entryKinds) } } });
-    const chosen = only ? search.results : mixed(search.results, entries.results);
-    const found = await Promise.all(chosen.slice(0, mostPages).map((result) => result.data()));
-    pages = found.filter(({ excerpt }) => isMeant(query, excerpt));
-    if (pages.length === 0) count = 0;
+    found = await searchPages(query, only);
   } catch {
-    pagefind = undefined;
     say("The search index could not be loaded. The list of numbers works without it.");
     return;
   }
+  if (!found) return;
+  if (only && !found.kinds[only]) {
+    // What was chosen for another query has nothing of this one.
+    only = null;
+    return find(query);
+  }
   // A later letter may have been typed meanwhile.
   if (part<HTMLInputElement>("#finder input").value !== query) return;
-  list.replaceChildren(...pages.map(entry));
-  showKinds(kinds);
-  say(summary(query, count));
+  list.replaceChildren(...found.pages.map(entry));
+  showKinds(found.kinds);
+  say(summary(query, found.count));
   part<HTMLElement>("#finder").dataset["shown"] = query;
-}
-
-/** The best pages and the best few symbols and terms, in the order of the search; the other entries last. */
-function mixed(results: readonly Result[], entries: readonly Result[]): readonly Result[] {
-  const later = new Set(entries.slice(mostEntries).map(({ id }) => id));
-  return [...results.filter(({ id }) => !later.has(id)), ...results.filter(({ id }) => later.has(id))];
-}
-
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-
-/**
- * Whether what was marked begins as something that was typed does. The library shortens a word that it does not know until
- * something begins with what is left, if only one letter.
- */
-function isMeant(query: string, excerpt: string): boolean {
-  const marks = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].flatMap(([, text = ""]) => wordsOf(text));
-  const typed = wordsOf(query).map((word) => word.slice(0, 3));
-  return marks.length === 0 || marks.some((mark) => typed.some((start) => mark.startsWith(start)));
 }
 
 /** The kinds that the search found, each with its count. One that is pressed alone is shown; pressed again, all are. */
