@@ -29,6 +29,10 @@ export const chapterOf = (lesson: CollectionEntry<"lessons">): string =>
 
 export const lessonsInOrder = async () => (await getCollection("lessons")).sort(byOrder);
 
+export const examplesInOrder = async () => (await getCollection("examples")).sort(byOrder);
+
+export const quickInOrder = async () => (await getCollection("quick")).sort(byOrder);
+
 /** The page of a number, named by its calculator. Throws where src/calculators/ has none by its id. */
 export function numberEntry({ id, data }: CollectionEntry<"numbers">): NumberEntry {
   const { title, asks, group } = calculator(id);

@@ -1,10 +1,7 @@
-import { type CollectionEntry, getCollection, getEntry } from "astro:content";
+import { type CollectionEntry, getEntry } from "astro:content";
 import { exampleBarometer } from "../calculators/engine/barometer.ts";
 import { calculator } from "./calculators.ts";
 import { changed, type Typed, type Worked, type WorkedExample, work, workExample } from "./worked-example.ts";
-
-export const examplesInOrder = async () =>
-  (await getCollection("examples")).sort((a, b) => a.data.order - b.data.order);
 
 const fileOf = (entry: CollectionEntry<"examples">) => `content/examples/${entry.id}.mdx`;
 

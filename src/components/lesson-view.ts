@@ -4,7 +4,7 @@ import { calculator } from "./calculators.ts";
 import { type Asked, workedFor } from "./examples.ts";
 
 /** What a text shows of a calculator: ids of its inputs and results, and whose values stand where nothing is asked. */
-export interface Shown extends Omit<Asked, "calculator"> {
+export interface WantedPart extends Omit<Asked, "calculator"> {
   readonly fields: readonly string[];
   readonly results: readonly string[];
   /** Without the calculator's picture, where the text has one of its own. */
@@ -12,8 +12,8 @@ export interface Shown extends Omit<Asked, "calculator"> {
 }
 
 /** The view that a text shows of the calculator by this id. Throws where the example is one of another calculator. */
-export async function lessonView(id: string, shown: Shown, page: string): Promise<View> {
-  const { fields, results, isPlain = false, example, choices, given, barometer } = shown;
+export async function lessonView(id: string, wanted: WantedPart, page: string): Promise<View> {
+  const { fields, results, isPlain = false, example, choices, given, barometer } = wanted;
   const of = calculator(id);
   const worked = await workedFor(
     { ...(example ? { example } : { calculator: id }), choices, given, barometer },

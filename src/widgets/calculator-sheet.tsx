@@ -7,6 +7,7 @@ import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { Spoken } from "./spoken.tsx";
 import { Tools } from "./tools.tsx";
+import { Unread } from "./unread.tsx";
 import { type Running, useCalculator } from "./use-calculator.ts";
 import { useWorking } from "./use-working.ts";
 
@@ -47,11 +48,7 @@ export function CalculatorSheet({
         <h2 id={`${calculator.id}-title`}>{title}</h2>
         <p>{countOf(evaluation)}</p>
       </header>
-      {unread.length > 0 && (
-        <div class="aside note" role="status">
-          <b>Note</b> {unread.join(" ")}
-        </div>
-      )}
+      <Unread says={unread} />
       {drawn(true)}
       <div class="two">
         <div class="give">

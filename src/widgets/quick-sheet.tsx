@@ -9,6 +9,7 @@ import { Inputs } from "./inputs.tsx";
 import { QuickNotes, QuickResults } from "./quick-results.tsx";
 import { Spoken } from "./spoken.tsx";
 import { Switch } from "./switch.tsx";
+import { Unread } from "./unread.tsx";
 import { useCalculator } from "./use-calculator.ts";
 import { wholeLink } from "./whole-link.ts";
 
@@ -34,11 +35,7 @@ export function QuickSheet({ calculator: whole, view }: { calculator: Calculator
 
   return (
     <>
-      {unread.length > 0 && (
-        <div class="aside note" role="status">
-          <b>Note</b> {unread.join(" ")}
-        </div>
-      )}
+      <Unread says={unread} />
       <div class="two">
         <div class="give">
           <p class="sub">You give</p>

@@ -1,7 +1,6 @@
 import { narrow } from "../../calculators/engine/narrow.ts";
 import { calculator } from "../../components/calculators.ts";
-import { numbersInOrder } from "../../components/contents.ts";
-import { quickInOrder } from "../../components/quick.ts";
+import { numbersInOrder, quickInOrder } from "../../components/contents.ts";
 import { viewOf } from "../../components/quick-view.ts";
 import { takesAndGives } from "../../components/takes-and-gives.ts";
 
