@@ -1,7 +1,6 @@
-import { parse } from "yaml";
-import type { View } from "../../src/calculators/engine/view.ts";
 import { calculator } from "../../src/components/calculators.ts";
-import { viewOf } from "../../src/components/quick-view.ts";
+import { type DeclaredView, viewOf } from "../../src/components/quick-view.ts";
+import { contentFiles } from "./page.ts";
 
 const files = import.meta.glob<string>("/content/quick/*.mdx", {
   eager: true,
@@ -9,19 +8,26 @@ const files = import.meta.glob<string>("/content/quick/*.mdx", {
   import: "default",
 });
 
+interface Declared extends DeclaredView {
+  readonly symbol: string;
+  readonly order: number;
+  readonly synonyms: readonly string[];
+}
+
+const unsaid = { choices: {}, same: {}, given: {}, labels: {}, options: {} };
+
 /** Every quick answer: its calculator, the view, and what its page says beside them. */
-export const quickAnswers = Object.entries(files).map(([path, text]) => {
-  const id = path.replace(/^.*\/|\.mdx$/g, "");
-  const [, front = "", body = ""] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
-  const declared = { choices: {}, same: {}, given: {}, labels: {}, options: {}, ...parse(front) };
-  const view: View = viewOf(id, declared);
+export const quickAnswers = contentFiles(files).map(({ id, matter, page }) => {
+  // The schema of src/content.config.ts, which the build applies, is what makes it one.
+  const declared = { ...unsaid, ...matter } as unknown as Declared;
+  const { symbol, order, synonyms } = declared;
   return {
     id,
     calculator: calculator(declared.calculator),
-    view,
-    symbol: String(declared.symbol),
-    order: Number(declared.order),
-    synonyms: (declared.synonyms ?? []) as readonly string[],
-    body,
+    view: viewOf(id, declared),
+    symbol,
+    order,
+    synonyms,
+    page,
   };
 });

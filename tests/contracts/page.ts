@@ -1,8 +1,25 @@
 import { type MdastNode, mdxToMdast } from "satteri";
+import { parse } from "yaml";
 
 /** A page of content/, taken apart as the build takes it apart. */
 export const parsePage = (source: string): MdastNode =>
   mdxToMdast(source, { features: { math: true, frontmatter: true } });
+
+/** A file of content/: its name, its front matter, and what is written under that. */
+export interface ContentFile {
+  readonly id: string;
+  readonly matter: Readonly<Record<string, unknown>>;
+  readonly page: MdastNode;
+}
+
+/** Files of content/ by their paths. Throws where one has no front matter. */
+export const contentFiles = (sources: Readonly<Record<string, string>>): readonly ContentFile[] =>
+  Object.entries(sources).map(([path, source]) => {
+    const page = parsePage(source);
+    const [front] = childrenOf(page);
+    if (front?.type !== "yaml") throw new Error(`${path} has no front matter.`);
+    return { id: path.replace(/^.*\/|\.mdx$/g, ""), matter: parse(front.value), page };
+  });
 
 export type Tag = Extract<MdastNode, { type: "mdxJsxFlowElement" | "mdxJsxTextElement" }>;
 

@@ -23,6 +23,7 @@ import {
   waysOf,
 } from "./every-calculator.ts";
 import { quickAnswers } from "./every-quick.ts";
+import { textsOf, wordsOf } from "./page.ts";
 
 /** The same but for the last bits: what cancels in a formula cancels in decimals only nearly. */
 const isSame = (a: number | undefined, b: number | undefined): boolean =>
@@ -33,7 +34,7 @@ test("there are ten of them, each at a place of its own", () => {
   expect(new Set(quickAnswers.map(({ order }) => order)).size).toBe(quickAnswers.length);
 });
 
-describe.each(quickAnswers)("$id", ({ calculator: whole, view, symbol, synonyms, body }) => {
+describe.each(quickAnswers)("$id", ({ calculator: whole, view, symbol, synonyms, page }) => {
   const calculator = narrow(whole, view);
   const ways = waysOf(calculator);
   const inSight = <T extends { readonly when?: Parameters<typeof isShown>[1] }>(
@@ -68,7 +69,7 @@ describe.each(quickAnswers)("$id", ({ calculator: whole, view, symbol, synonyms,
     expect(view.asks).toMatch(/\?$/);
     expect(synonyms.length).toBeGreaterThanOrEqual(3);
     expect(new Set(synonyms).size).toBe(synonyms.length);
-    const words = body.replace(/<[^>]*>/g, " ").split(/\s+/);
+    const words = textsOf(page).flatMap(wordsOf);
     expect(words.length).toBeGreaterThan(15);
     expect(words.length).toBeLessThan(130);
   });
