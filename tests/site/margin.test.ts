@@ -46,4 +46,8 @@ test.each(withNotes)("%s: no note in the margin meets what follows", async (path
     await page.setViewportSize(size);
     expect(await page.evaluate(meetings), `at ${size.width} px`).toEqual([]);
   }
+  // The text of an A4 page at 96 px to the inch.
+  await page.setViewportSize({ width: 660, height: 980 });
+  await page.emulateMedia({ media: "print" });
+  expect(await page.evaluate(meetings), "on paper").toEqual([]);
 });
