@@ -3,6 +3,7 @@ import { densityRatio } from "../compression/density-ratio.ts";
 import { pressureAfterLoss } from "../flow/pressure-after-loss.ts";
 import { density } from "../fluids/density.ts";
 import { gasConstant } from "../fluids/gas-constant.ts";
+import { noteRealGas } from "../fluids/real-gas-note.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain } from "../relation/trace.ts";
@@ -41,7 +42,11 @@ export const chargeDensity: Model<ChargeDensityGiven, ChargeDensity> = (given, t
   const { p_in, T_in, r, eta_s } = given;
   const compressor = compressorOutlet(
     { p_in, T_in, boost: "ratio", r, efficiency: "isentropic", eta_s, heatCapacity: "real" },
-    trace,
+    // Its outlet is a place in between here, and no result.
+    {
+      ...trace,
+      note: (note) => trace.note(note.about === "rho_out" ? { ...note, about: "compressor outlet" } : note),
+    },
   );
   const { p_out: p_2, T_out: T_2, rho_in: rho_1, rho_out: rho_2 } = compressor;
   const T_3 = accept("T_3", "The cooler outlet temperature", given.T_3, {
@@ -59,5 +64,6 @@ export const chargeDensity: Model<ChargeDensityGiven, ChargeDensity> = (given, t
   const rho_3 = trace.use(density, { p: p_3, R_m, T: T_3 }, "after the cooler");
   const ends = { p_in, p_out: p_3, T_in, T_out: T_3, R_m_in: R_m, R_m_out: R_m };
   const D_rho = trace.use(densityRatio, ends, "compressor inlet to cooler outlet");
+  noteRealGas({ p: p_3, T: T_3 }, "rho_3", trace);
   return { p_2, T_2, p_3, rho_1, rho_2, rho_3, D_rho, D_rho_uncooled: compressor.D_rho };
 };

@@ -56,8 +56,7 @@ export function noteComparisons(
   if (W_single < W_c12)
     trace.note({
       about: "W_c12",
-      says: "The better compressor alone would need less, the bound. Two are right only where one cannot reach the pressure, or gets too hot.",
-      limit: { value: W_single, kind: "power" },
+      says: "The better compressor alone would need less power. Two are right only where one cannot reach the pressure, or gets too hot.",
     });
   if (!isCooled) return;
   if (Delta_p_even === undefined)

@@ -88,7 +88,7 @@ export const compressorOutlet: Model<CompressorOutletGiven, CompressorOutlet> = 
     { p_in, p_out, T_in, T_out, R_m_in: R_m, R_m_out: R_m },
     "over the compressor",
   );
-  noteRealGas({ p: p_in, T: T_in }, "rho_in", trace);
+  noteRealGas({ p: p_in, T: T_in }, "compressor inlet", trace);
   noteRealGas({ p: p_out, T: T_out }, "rho_out", trace);
   return {
     r,

@@ -20,21 +20,23 @@ function show(at: number): void {
   for (const [i, part] of parts.entries())
     part.dataset["shown"] = i < now ? "past" : i === now ? "present" : "later";
   if (status) status.textContent = nameOf(now);
-  const part = parts[now];
   if (now === 0) scrollTo({ top: 0 });
-  else if (part)
-    part.scrollIntoView({ block: part.getBoundingClientRect().height > room() ? "start" : "end" });
+  else {
+    // The part ends over the bar, so that what led to it stays in sight; one too tall for that begins at the top.
+    const { top, bottom } = parts[now]?.getBoundingClientRect() ?? { top: 0, bottom: 0 };
+    scrollBy({ top: Math.min(top, bottom - room()) });
+  }
 }
 
 /** The height that the bar leaves. */
-const room = () => innerHeight - (bar?.offsetHeight ?? 0);
+const room = () => bar?.getBoundingClientRect().top ?? innerHeight;
 
 /** Goes on, but not past what of the present part is still out of sight. */
 function turn(by: 1 | -1): void {
   const box = parts[now ?? 0]?.getBoundingClientRect();
   const isHidden = box && (by > 0 ? box.bottom > room() + 2 : box.top < -2);
   if (isHidden) scrollBy({ top: by * 0.8 * room() });
-  else show((now ?? 0) + by);
+  else if (parts[(now ?? 0) + by]) show((now ?? 0) + by);
 }
 
 function enter(): void {

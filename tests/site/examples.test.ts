@@ -29,6 +29,9 @@ describe.each(examplePages)("%s", (path) => {
 
   test("shows itself to a room in steps that fit the width", async () => {
     const page = await newVisitor(room);
+    await open(page, path);
+    expect(await page.locator(".wanted").innerText()).toMatch(/^Asked\s[^;]*\S(; [^;]*\S)*$/);
+    await page.goto("about:blank");
     await open(page, `${path}#projector`);
     const steps = await page.locator(".step").count();
     const seen: string[] = [];
@@ -126,6 +129,36 @@ describe("the projector view", () => {
     expect(new URL(page.url()).hash).toBe("");
     const focused = await page.evaluate(() => document.activeElement?.hasAttribute("data-project"));
     expect(focused).toBe(true);
+  });
+
+  test("a part that fits stands whole over the bar, and the last one stays where it is", async () => {
+    const page = await newVisitor(room);
+    await open(page, "/examples/grain-elevator/#projector");
+    const place = () =>
+      shownAs(page, "present").evaluate((part) => {
+        const bar = document.querySelector("[data-projector]")?.getBoundingClientRect().top ?? 0;
+        const { top, bottom, height } = part.getBoundingClientRect();
+        return { top, bottom, height, bar };
+      });
+    const steps = await page.locator(".step").count();
+    let fitting = 0;
+    for (let step = 1; step <= steps; step++) {
+      while ((await status(page).innerText()) !== `Step ${step} of ${steps}`)
+        await page.keyboard.press("ArrowRight");
+      const { top, bottom, height, bar } = await place();
+      if (height <= bar) {
+        fitting += 1;
+        expect(bottom, `step ${step}`).toBeLessThanOrEqual(bar + 1);
+      }
+      expect(top, `step ${step}`).toBeGreaterThanOrEqual(-1);
+    }
+    expect(fitting).toBeGreaterThan(steps / 2);
+    await page.keyboard.press("End");
+    const answer = async () => Math.round((await place()).bottom);
+    while ((await answer()) > (await place()).bar + 2) await page.keyboard.press("ArrowRight");
+    const stands = await answer();
+    await page.keyboard.press("ArrowRight");
+    expect(await answer()).toBe(stands);
   });
 
   test("opens and closes by Alt and P", async () => {

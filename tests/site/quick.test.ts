@@ -265,6 +265,31 @@ test("the unit of the answer is chosen beside it, and goes with the link", async
   await expect.poll(() => shown(other)).toBe(await shown(page));
 });
 
+test("a power of ten with a long unit makes the page no wider", async () => {
+  const page = await newVisitor({ viewport: phone });
+  await open(page, "/quick/units/");
+  const kind = page.locator(".quick select").first();
+  const kinds = await kind
+    .locator("option")
+    .evaluateAll((all) => all.map((one) => one.getAttribute("value")));
+  const tooWide: string[] = [];
+  for (const one of kinds) {
+    await kind.selectOption(one);
+    await field(page, "unit-converter", one ?? "").fill("123456789");
+    const unit = page.locator(".quick .answer select");
+    for (const shown of await unit
+      .locator("option")
+      .evaluateAll((all) => all.map((o) => o.getAttribute("value")))) {
+      await unit.selectOption(shown);
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      if (over > 0) tooWide.push(`${one} in ${shown}: ${over}`);
+    }
+  }
+  expect(tooWide).toEqual([]);
+});
+
 test("a page without leave to the clipboard shows the line to be copied by hand", async () => {
   const page = await newVisitor({ viewport: phone });
   await open(page, "/quick/barometer/");
