@@ -13,7 +13,7 @@ import {
   say,
   single,
 } from "./single-quantity.ts";
-import { fromSI, toSI, type UnitContext, unitOf } from "./units.ts";
+import { fromSI, toSI, unitOf } from "./units.ts";
 import { writePlain } from "./write.ts";
 
 /** Something to calculate with, and beside it an operator or a bracket. */
@@ -28,7 +28,7 @@ const roles: Partial<Record<Kind, readonly Amount["role"][]>> = {
 };
 
 /** The value of a calculation with units, as a field of `kind` takes it. */
-function valueAs(kind: Kind, amount: Amount, fieldUnit: string, context: UnitContext): SI {
+function valueAs(kind: Kind, amount: Amount, fieldUnit: string, context: ReadContext): SI {
   const { dimension, role, value } = amount;
   if (!isSame(dimension, dimensionOf(kind)) || roles[kind]?.includes(role) === false)
     throw new Refusal(`This comes out as ${nameOf(amount)}.`);
@@ -44,22 +44,16 @@ function valueAs(kind: Kind, amount: Amount, fieldUnit: string, context: UnitCon
  */
 export function calculated(field: Field): Single {
   const { kind, fieldUnit, context, text } = field;
-  try {
-    const tree = readExpression(text);
-    const plain = tree.is === "unit" ? tree.of : tree;
-    if (isPlain(plain)) return single(plainNumber(plain), tree.is === "unit" ? tree.typed : "", field);
-    const value = valueAs(kind, amountOf(tree, kind, context), fieldUnit, context);
-    mustBeComputable(value, text, kind);
-    const unit = unitOf(fieldUnit);
-    const number = fromSI(value, fieldUnit, context);
-    const plainShown = say(writePlain(number), unit);
-    const counts =
-      kind === "gaugePressure" ? " gauge" : kind === "pressure" && !unit.gauge ? " absolute" : "";
-    const shown = `${plainShown}${counts}`;
-    mustBePossible(kind, value, shown, unit, context);
-    return { value, number, unit, shown };
-  } catch (error) {
-    if (!(error instanceof Refusal) || error.message.endsWith(accepted(kind))) throw error;
-    throw new Refusal(`${error.message} ${accepted(kind)}`);
-  }
+  const tree = readExpression(text);
+  const plain = tree.is === "unit" ? tree.of : tree;
+  if (isPlain(plain)) return single(plainNumber(plain), tree.is === "unit" ? tree.typed : "", field);
+  const value = valueAs(kind, amountOf(tree, kind, context), fieldUnit, context);
+  mustBeComputable(value, text);
+  const unit = unitOf(fieldUnit);
+  const number = fromSI(value, fieldUnit, context);
+  const plainShown = say(writePlain(number), unit);
+  const counts = kind === "gaugePressure" ? " gauge" : kind === "pressure" && !unit.gauge ? " absolute" : "";
+  const shown = `${plainShown}${counts}`;
+  mustBePossible(kind, value, shown, unit, context);
+  return { value, number, unit, shown };
 }

@@ -1,5 +1,6 @@
 import { readOperand, readRaised } from "./number-text.ts";
-import { quote, Refusal } from "./refusal.ts";
+import { Refusal } from "./refusal.ts";
+import { quote } from "./repeated.ts";
 import { type Named, unitsNamed } from "./unit-names.ts";
 
 export type Operation = "+" | "-" | "*" | "/" | "^";

@@ -1,12 +1,13 @@
 import { calculated, isCalculation } from "./calculation.ts";
 import { DomainError, type SI } from "./domain-error.ts";
-import type { Kind } from "./kinds.ts";
+import { type Kind, kinds } from "./kinds.ts";
 import { readLeadingNumber } from "./number-text.ts";
-import { quote, Refusal } from "./refusal.ts";
-import { accepted, type Single, say, single } from "./single-quantity.ts";
+import { Refusal } from "./refusal.ts";
+import { quote } from "./repeated.ts";
+import { type ReadContext, type Single, say, single } from "./single-quantity.ts";
 import { isStated, statedMassFlow } from "./stated-conditions.ts";
 import { unitsNamed } from "./unit-names.ts";
-import { type UnitContext, unitOf } from "./units.ts";
+import { unitOf } from "./units.ts";
 
 /**
  * What a text was read as: `number` of `unit`, which is `value` in SI. `understood`, where there is one, is a sentence
@@ -24,6 +25,21 @@ export type Reading =
 
 const longestText = 200;
 
+/** What a field of this kind takes, as a sentence. */
+function accepted(kind: Kind, { isBarometer }: ReadContext): string {
+  const labels = kinds[kind].units
+    .map((id) => unitOf(id))
+    .filter(({ gauge }) => !(isBarometer && gauge))
+    .map(({ label }) => label);
+  const named = labels.filter(Boolean).slice(0, 6);
+  if (!named.length) return "This field takes a plain number, without a unit.";
+  const last = named.pop();
+  // A field of absolute pressure takes gauge readings too.
+  const name = kind === "pressure" ? "pressure" : kinds[kind].name;
+  const list = named.length ? `${named.join(", ")} or ${last}` : last;
+  return `This field takes ${name}, ${labels.includes("") ? "as a plain number or " : ""}in ${list}.`;
+}
+
 const reading = ({ value, number, unit, shown }: Single, isWorthSaying: boolean): Reading => ({
   ok: true,
   value,
@@ -32,19 +48,22 @@ const reading = ({ value, number, unit, shown }: Single, isWorthSaying: boolean)
   ...(isWorthSaying && { understood: `Read as ${shown}.` }),
 });
 
-function read(text: string, kind: Kind, fieldUnit: string, context: UnitContext): Reading {
+function read(text: string, kind: Kind, fieldUnit: string, context: ReadContext): Reading {
   if (text.length > longestText)
-    throw new Refusal(`The text is ${text.length} characters long. At most ${longestText} are accepted.`);
+    throw new Refusal(
+      `The text is ${text.length} characters long. At most ${longestText} are accepted.`,
+      "whole",
+    );
   const trimmed = text.trim();
-  if (!trimmed) throw new Refusal(`Nothing is entered. ${accepted(kind)}`);
+  if (!trimmed) throw new Refusal(`Nothing is entered.`);
   const field = { kind, fieldUnit, context, text: trimmed };
   if (isStated(trimmed)) return reading(statedMassFlow(field), true);
   const leading = readLeadingNumber(trimmed);
   const isSingle = leading && (!leading.rest || unitsNamed(leading.rest).candidates.length > 0);
   if (!isSingle && isCalculation(trimmed)) return reading(calculated(field), true);
-  if (!leading) throw new Refusal(`${quote(trimmed)} is not a number. ${accepted(kind)}`);
+  if (!leading) throw new Refusal(`${quote(trimmed)} is not a number.`);
   const { number, rest, isDoubtful, trouble } = leading;
-  if (trouble) throw new Refusal(`${quote(trimmed)} is ${trouble} to compute with. ${accepted(kind)}`);
+  if (trouble) throw new Refusal(`${quote(trimmed)} is ${trouble} to compute with.`);
 
   const found = single(number, rest, field);
   const isAsTyped = found.shown === say(String(number), found.unit) && rest === found.unit.label;
@@ -58,17 +77,20 @@ function read(text: string, kind: Kind, fieldUnit: string, context: UnitContext)
  * say what it counts from counts as the field does. Commas, spaces, true minus signs and powers of ten are read as people
  * write them.
  *
- * `context.barometer` is in Pa; gauge readings are refused without it. Never throws for a text: what cannot be read or
+ * `context.barometer` is in Pa; gauge readings are refused without it. Where what is typed is the barometer itself, no
+ * sentence offers a gauge. Never throws for a text: what cannot be read or
  * cannot exist (below absolute zero, below a perfect vacuum) comes back as a sentence. Bounds of a single field are
  * not checked here. `unit` has to be the id of a unit that the kind offers.
  *
  * `readQuantity("15 psig", "pressure", "kPa", { barometer: 99e3 })` has the value 202 421 Pa.
  */
-export function readQuantity(text: string, kind: Kind, unit: string, context: UnitContext = {}): Reading {
+export function readQuantity(text: string, kind: Kind, unit: string, context: ReadContext = {}): Reading {
   try {
     return read(text, kind, unit, context);
   } catch (error) {
-    if (error instanceof Refusal || error instanceof DomainError) return { ok: false, says: error.message };
-    throw error;
+    if (error instanceof DomainError) return { ok: false, says: error.message };
+    if (!(error instanceof Refusal)) throw error;
+    const says = error.isWhole ? error.message : `${error.message} ${accepted(kind, context)}`;
+    return { ok: false, says };
   }
 }

@@ -1,7 +1,12 @@
-/** The sentence that refuses a text: what is wrong with it. It never leaves the readers of this folder. */
-export class Refusal extends Error {}
+/**
+ * The sentence that refuses a text. It never leaves the readers of this folder. What the field accepts is said behind it,
+ * unless the sentence is `whole` and says that itself.
+ */
+export class Refusal extends Error {
+  readonly isWhole: boolean;
 
-export const quote = (text: string): string => {
-  const letters = [...text.replace(/\p{C}/gu, "")];
-  return `“${letters.slice(0, 30).join("")}${letters.length > 30 ? "…" : ""}”`;
-};
+  constructor(says: string, extent?: "whole") {
+    super(says);
+    this.isWhole = extent === "whole";
+  }
+}

@@ -2,8 +2,9 @@ import type { SI } from "./domain-error.ts";
 import { leadingUnit } from "./expression.ts";
 import type { Kind } from "./kinds.ts";
 import { readLeadingNumber } from "./number-text.ts";
-import { quote, Refusal } from "./refusal.ts";
-import { accepted, type Field, type Single, say, single } from "./single-quantity.ts";
+import { Refusal } from "./refusal.ts";
+import { quote } from "./repeated.ts";
+import { type Field, type Single, say, single } from "./single-quantity.ts";
 import { isPressure, unitsNamed } from "./unit-names.ts";
 import { fromSI, unitOf } from "./units.ts";
 import { writePlain } from "./write.ts";
@@ -21,7 +22,7 @@ function leadingQuantity(text: string): { number: number; name: string; rest: st
   const leading = readLeadingNumber(text);
   const unit = leading && leadingUnit(leading.rest);
   if (!leading || leading.trouble || !unit)
-    throw new Refusal(`${quote(text)} is no quantity with a unit. ${form}`);
+    throw new Refusal(`${quote(text)} is no quantity with a unit. ${form}`, "whole");
   const rest = leading.rest.slice(unit.typed.length).replace(/^\s*(?:and\b|,|;)?\s*/i, "");
   return { number: leading.number, name: unit.typed, rest };
 }
@@ -30,17 +31,21 @@ function leadingQuantity(text: string): { number: number; name: string; rest: st
 export function statedMassFlow({ kind, fieldUnit, context, text }: Field): Single {
   const { massOfFlow } = context;
   if (kind !== "massFlow" || !massOfFlow)
-    throw new Refusal(
-      `Only a mass flow can be typed as a volume flow at stated conditions. ${accepted(kind)}`,
-    );
+    throw new Refusal(`Only a mass flow can be typed as a volume flow at stated conditions.`);
   const [, flowText = "", conditions = ""] = flowAt.exec(text) ?? [];
   const flow = leadingQuantity(flowText);
   const first = leadingQuantity(conditions);
   const second = leadingQuantity(first.rest);
   if (flow.rest || second.rest)
-    throw new Refusal(`${quote(flow.rest || second.rest)} is too much here. ${form}`);
-  const take = (from: typeof flow, wanted: Kind, unit: string): Single =>
-    single(from.number, from.name, { kind: wanted, fieldUnit: unit, context, text });
+    throw new Refusal(`${quote(flow.rest || second.rest)} is too much here. ${form}`, "whole");
+  const take = (from: typeof flow, wanted: Kind, unit: string): Single => {
+    try {
+      return single(from.number, from.name, { kind: wanted, fieldUnit: unit, context, text });
+    } catch (error) {
+      const isPart = error instanceof Refusal && !error.isWhole;
+      throw isPart ? new Refusal(`${error.message} ${form}`, "whole") : error;
+    }
+  };
   const isPressureFirst = unitsNamed(first.name).candidates.some(isPressure);
   const [warm, pressed] = isPressureFirst ? [second, first] : [first, second];
   const T = take(warm, "temperature", "degC");

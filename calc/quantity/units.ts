@@ -21,8 +21,6 @@ export interface Unit {
 export interface UnitContext {
   /** The barometer in Pa, without which gauge readings have no absolute value. */
   readonly barometer?: SI | undefined;
-  /** The mass flow of dry air, kg/s, in a volume flow (m³/s) at a temperature (K) and an absolute pressure (Pa). */
-  readonly massOfFlow?: (V_dot: SI, T: SI, p: SI) => SI;
 }
 
 // Exact by definition (NIST SP 811, from memory), and what follows from them.

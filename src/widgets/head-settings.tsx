@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { defaultUnit, kinds } from "../../calc/quantity/kinds.ts";
 import { readQuantity } from "../../calc/quantity/read.ts";
+import { repeated } from "../../calc/quantity/repeated.ts";
 import { fromSI } from "../../calc/quantity/units.ts";
 import { writeBound, writeIn, writePlain } from "../../calc/quantity/write.ts";
 import {
@@ -67,7 +68,7 @@ export function HeadSettings() {
     const [least, most] = elevationField.limits;
     if (reading.value < least || reading.value > most) {
       const write = (x: number) => writeBound(x, entry.shown);
-      return `${entry.typed} is beyond the places where engines are tested. Accepted: ${write(least)} to ${write(most)}.`;
+      return `${repeated(entry.typed)} is beyond the places where engines are tested. Accepted: ${write(least)} to ${write(most)}.`;
     }
     const shown = defaultUnit("pressure", system);
     const { pressureAt } = await import("./pressure-at.ts");

@@ -2,6 +2,7 @@ import { lastBits } from "../../../calc/quantity/accept.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
+import { repeated } from "../../../calc/quantity/repeated.ts";
 import { unitOf } from "../../../calc/quantity/units.ts";
 import { type BoundSide, writeBound } from "../../../calc/quantity/write.ts";
 import type { Field } from "./calculator.ts";
@@ -44,7 +45,10 @@ export function readBarometer(entry: Entry): Reading {
   const reading: Reading =
     entry.typed === null
       ? { ok: true, value: entry.example, number: entry.example, unit: entry.unit }
-      : readQuantity(entry.typed, "pressure", entry.unit, { barometer: exampleBarometer });
+      : readQuantity(entry.typed, "pressure", entry.unit, {
+          barometer: exampleBarometer,
+          isBarometer: true,
+        });
   if (!reading.ok) return reading;
   const [least, most] = barometerField.limits;
   const write = (bound: SI, side: BoundSide) => writeBound(bound, plainUnit(entry.shown), {}, 6, side);
@@ -56,7 +60,7 @@ export function readBarometer(entry: Entry): Reading {
     };
   }
   if (reading.value >= least - lastBits(least) && reading.value <= most + lastBits(most)) return reading;
-  return { ok: false, says: `${(entry.typed ?? "").trim()} is not a station pressure. ${accepted}` };
+  return { ok: false, says: `${repeated(entry.typed ?? "")} is not a station pressure. ${accepted}` };
 }
 
 /** The absolute unit of a gauge's unit; any other unit as it is. */

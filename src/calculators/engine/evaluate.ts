@@ -1,6 +1,7 @@
 import { lastBits } from "../../../calc/quantity/accept.ts";
 import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
 import { kinds } from "../../../calc/quantity/kinds.ts";
+import { repeated } from "../../../calc/quantity/repeated.ts";
 import { type UnitContext, unitOf } from "../../../calc/quantity/units.ts";
 import { type BoundSide, writeBound, writeQuantity } from "../../../calc/quantity/write.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
@@ -81,7 +82,7 @@ function fieldMessages(field: Field, entry: Entry, value: SI, around: Surroundin
 const saidBy = (entry: Entry, value: SI, context: UnitContext): string =>
   entry.typed === null || entry.shown !== entry.unit
     ? writeQuantity(value, entry.shown, context)
-    : `${entry.typed.trim()}${/[\p{L}%°]/u.test(entry.typed) ? "" : `\u00a0${unitOf(entry.unit).label}`}`.trim();
+    : `${repeated(entry.typed)}${/[\p{L}%°]/u.test(entry.typed) ? "" : `\u00a0${unitOf(entry.unit).label}`}`.trim();
 
 /** A filter and a duct take up to this part of the barometer, which is no reason for a remark: common practice, no source. */
 const inletDepression = 0.95;

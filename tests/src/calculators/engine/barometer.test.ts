@@ -28,4 +28,15 @@ test("what no station can show is refused with what is accepted", () => {
   expect(readBarometer(typed(String(most), "Pa")).ok).toBe(true);
 });
 
+test.each(["-5", "0", "-120 kPa gauge", "15 psig", "abc", "", "9000 m", "1e999"])(
+  "what is said of “%s” offers no gauge",
+  (text) => {
+    const reading = readBarometer(typed(text));
+    const says = reading.ok ? "" : reading.says;
+    expect(says).toMatch(/^\S.*\.$/);
+    expect(says.replace("A gauge counts from the barometer", "")).not.toMatch(/gauge/);
+    expect(says).not.toMatch(/the barometer is/);
+  },
+);
+
 test("a gauge reading has no meaning here", () => expect(readBarometer(typed("5 psig")).ok).toBe(false));

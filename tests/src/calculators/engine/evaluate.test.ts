@@ -42,6 +42,12 @@ describe("evaluate", () => {
     ]);
   });
 
+  test("repeats of a long text only how it begins", () => {
+    expect(saysAt("V", typing({ V: "9".repeat(200) }))).toEqual([
+      `${"9".repeat(30)}…\u00a0L cannot be used here. Accepted: 0\u00a0L to 10\u202f000\u00a0L.`,
+    ]);
+  });
+
   test("keeps what is only unusual, and says so", () => {
     const { outcome, messages } = evaluate(box, typing({ V: "2000" }), around);
     expect(outcome?.values["rho"]).toBe(1);
