@@ -86,7 +86,7 @@ export function HeadSettings() {
   return (
     <>
       <button type="button" class="set" popovertarget="barometer-setting">
-        <span class="long">Barometer </span>
+        <span class="roomy">Barometer </span>
         <span class={`chip ${around.barometer.isExample ? "" : "is-set"}`}>
           {around.barometer.isExample && <i>e.g. </i>}
           {value} {unitLabel(unit)}

@@ -67,3 +67,17 @@ test.each(numberPages)("%s cuts no example value and no unit at any width", asyn
   expect(measured.size).toBeGreaterThan(0);
   expect([...cut]).toEqual([]);
 });
+
+test("the barometer of the page stays in sight on a phone while a long reading is typed", async () => {
+  const page = await newVisitor({ viewport: { width: 390, height: 700 } });
+  await open(page, "/lessons/pressures/");
+  await page.locator("[popovertarget=barometer-setting]").first().click();
+  const station = page.locator("#head-station");
+  await station.fill("");
+  for (const letter of "29.92 inHg") {
+    await station.press(letter === " " ? "Space" : letter);
+    expect(await station.isVisible()).toBe(true);
+  }
+  expect(await station.inputValue()).toBe("29.92 inHg");
+  expect((await station.boundingBox())?.width).toBeGreaterThan(60);
+});
