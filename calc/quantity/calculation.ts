@@ -5,10 +5,10 @@ import { isPlain, readExpression } from "./expression.ts";
 import type { Kind } from "./kinds.ts";
 import { Refusal } from "./refusal.ts";
 import {
-  accepted,
   type Field,
   mustBeComputable,
   mustBePossible,
+  type ReadContext,
   type Single,
   say,
   single,
