@@ -1,0 +1,121 @@
+import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { refuse } from "../quantity/accept.ts";
+import { DomainError, type SI } from "../quantity/domain-error.ts";
+import {
+  acceptReadings,
+  type Correlation,
+  correlationRoot,
+  type Measurand,
+  type Readings,
+  type Spread,
+} from "./readings.ts";
+
+export interface Simulated {
+  readonly mean: SI;
+  /** Standard deviation of the draws. */
+  readonly u: SI;
+  /** The middle 95 % of the draws lie between these. */
+  readonly low: SI;
+  readonly high: SI;
+  /** Draws that have a value, in ascending order. */
+  readonly values: Float64Array;
+  /** Draws at which the measurand has no value. */
+  readonly lost: number;
+}
+
+export interface Draws {
+  readonly count: number;
+  /** The same seed gives the same draws, on any machine. */
+  readonly seed: number;
+}
+
+/** Errors of standard deviation one, from numbers that are uniform between 0 and 1. */
+const spreads: Readonly<Record<Spread, (uniform: () => number) => number>> = {
+  // Box and Muller, 1958; from memory. The logarithm never sees a zero.
+  normal: (uniform) => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform()),
+  rectangular: (uniform) => Math.sqrt(3) * (2 * uniform() - 1),
+  triangular: (uniform) => Math.sqrt(6) * (uniform() + uniform() - 1),
+};
+
+/** So many draws are made before the work is handed back to whoever shows how far it is. */
+const BATCH = 500;
+
+/** The value below which the part `p` of sorted numbers lies, between the two nearest. */
+function quantile(sorted: Float64Array, p: number): number {
+  const at = p * (sorted.length - 1);
+  const below = sorted[Math.floor(at)] as number;
+  const above = sorted[Math.ceil(at)] as number;
+  return below + (at - Math.floor(at)) * (above - below);
+}
+
+/**
+ * The spread of what follows from readings, by draws from the spreads of the readings. Yields the number of draws made, a
+ * batch at a time, and returns what they come to.
+ *
+ * Correlated readings have to be normal. Throws a DomainError where they are not, for uncertainties or correlations that
+ * cannot be, and where fewer than half of the draws have a value.
+ *
+ * Source: JCGM 101:2008, clauses 6 and 7.7, probabilistically symmetric interval; from memory.
+ */
+export function* monteCarlo(
+  f: Measurand,
+  readings: Readings,
+  correlations: readonly Correlation[],
+  { count, seed }: Draws,
+): Generator<number, Simulated, void> {
+  acceptReadings(readings, correlations);
+  const ids = Object.keys(readings);
+  const root = correlationRoot(ids, correlations);
+  for (const { a, b, r } of correlations)
+    for (const id of [a, b])
+      refuse(
+        r !== 0 && (readings[id]?.spread ?? "normal") !== "normal",
+        "correlation",
+        "Only errors that are spread normally can be drawn together.",
+      );
+  const generator = xoroshiro128plus(seed);
+  const uniform = () => uniformFloat64(generator);
+  const found: number[] = [];
+  const errors = new Array<number>(ids.length).fill(0);
+  const x: Record<string, SI> = {};
+  for (let drawn = 0; drawn < count; ) {
+    for (const end = Math.min(count, drawn + BATCH); drawn < end; drawn += 1) {
+      for (const [i, id] of ids.entries()) errors[i] = spreads[readings[id]?.spread ?? "normal"](uniform);
+      for (const [i, id] of ids.entries()) {
+        const { value, u } = readings[id] as Readings[string];
+        const row = root[i] as readonly number[];
+        x[id] = value + u * row.reduce((sum, l, k) => sum + l * (errors[k] as number), 0);
+      }
+      const y = valueAt(f, x);
+      if (y !== undefined) found.push(y);
+    }
+    yield drawn;
+  }
+  refuse(
+    found.length < count / 2,
+    "readings",
+    "Most of what the readings may be has no result. Smaller uncertainties are needed, or readings farther from the impossible.",
+  );
+  const values = Float64Array.from(found).sort();
+  const mean = values.reduce((sum, y) => sum + y, 0) / values.length;
+  const squares = values.reduce((sum, y) => sum + (y - mean) ** 2, 0);
+  return {
+    mean,
+    u: Math.sqrt(squares / (values.length - 1)),
+    low: quantile(values, 0.025),
+    high: quantile(values, 0.975),
+    values,
+    lost: count - values.length,
+  };
+}
+
+function valueAt(f: Measurand, x: Readonly<Record<string, SI>>): SI | undefined {
+  try {
+    const y = f(x);
+    return Number.isFinite(y) ? y : undefined;
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
+}
