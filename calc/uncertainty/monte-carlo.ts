@@ -1,5 +1,3 @@
-import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
-import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { refuse } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import {
@@ -26,8 +24,8 @@ export interface Simulated {
 
 export interface Draws {
   readonly count: number;
-  /** The same seed gives the same draws, on any machine. */
-  readonly seed: number;
+  /** Numbers from 0 up to and without 1; the same ones give the same draws. */
+  readonly uniform: () => number;
 }
 
 /** Errors of standard deviation one, from numbers that are uniform between 0 and 1. */
@@ -62,7 +60,7 @@ export function* monteCarlo(
   f: Measurand,
   readings: Readings,
   correlations: readonly Correlation[],
-  { count, seed }: Draws,
+  { count, uniform }: Draws,
 ): Generator<number, Simulated, void> {
   acceptReadings(readings, correlations);
   const ids = Object.keys(readings);
@@ -74,8 +72,6 @@ export function* monteCarlo(
         "correlation",
         "Only errors that are spread normally can be drawn together.",
       );
-  const generator = xoroshiro128plus(seed);
-  const uniform = () => uniformFloat64(generator);
   const found: number[] = [];
   const errors = new Array<number>(ids.length).fill(0);
   const x: Record<string, SI> = {};

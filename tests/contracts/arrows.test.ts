@@ -80,7 +80,7 @@ const arrows: readonly Arrow[] = [
   },
   {
     from: "src/checks/",
-    to: ["calc/", "content/checks/", "src/checks/", "npm:astro/zod"],
+    to: ["calc/", "content/checks/", "src/checks/", "npm:astro/zod", "npm:pure-rand"],
     because: "checks run physics against data",
   },
   {

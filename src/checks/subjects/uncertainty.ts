@@ -1,3 +1,5 @@
+import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { monteCarlo } from "../../../calc/uncertainty/monte-carlo.ts";
 import { propagate } from "../../../calc/uncertainty/propagate.ts";
 import type { Correlation, Measurand, Reading, Spread } from "../../../calc/uncertainty/readings.ts";
@@ -48,7 +50,9 @@ export function uncertaintyCase(given: Readonly<Record<string, number | string>>
 export default subject<Record<string, number | string>>((given) => {
   const { f, readings, correlations } = uncertaintyCase(given);
   const { y, u, sensitivity, share } = propagate(f, readings, correlations);
-  const draws = monteCarlo(f, readings, correlations, { count: 20_000, seed: 7 });
+  const generator = xoroshiro128plus(7);
+  const uniform = () => uniformFloat64(generator);
+  const draws = monteCarlo(f, readings, correlations, { count: 20_000, uniform });
   let step = draws.next();
   while (!step.done) step = draws.next();
   const { mean, u: u_drawn, low, high } = step.value;
