@@ -2,12 +2,14 @@ import { calculated, isCalculation } from "./calculation.ts";
 import { DomainError, type SI } from "./domain-error.ts";
 import { type Kind, kinds } from "./kinds.ts";
 import { readLeadingNumber } from "./number-text.ts";
+import { plusMinusParts, uncertaintyOf, withUnitOf } from "./plus-minus.ts";
 import { Refusal } from "./refusal.ts";
 import { quote } from "./repeated.ts";
-import { type ReadContext, type Single, say, single } from "./single-quantity.ts";
+import { type Field, type ReadContext, type Single, say, single } from "./single-quantity.ts";
 import { isStated, statedMassFlow } from "./stated-conditions.ts";
 import { unitsNamed } from "./unit-names.ts";
 import { unitOf } from "./units.ts";
+import { writePlain } from "./write.ts";
 
 /**
  * What a text was read as: `number` of `unit`, which is `value` in SI. `understood`, where there is one, is a sentence
@@ -20,6 +22,8 @@ export type Reading =
       readonly number: number;
       readonly unit: string;
       readonly understood?: string;
+      /** The uncertainty typed behind ±, in SI: of a temperature in K. */
+      readonly within?: SI;
     }
   | { readonly ok: false; readonly says: string };
 
@@ -48,6 +52,17 @@ const reading = ({ value, number, unit, shown }: Single, isWorthSaying: boolean)
   ...(isWorthSaying && { understood: `Read as ${shown}.` }),
 });
 
+/** A value and, behind ±, how far off it may be. */
+function withUncertainty({ value, within }: { value: string; within: string }, field: Field): Reading {
+  const { kind, fieldUnit, context } = field;
+  const found = read(withUnitOf(value, within, kind), kind, fieldUnit, context);
+  if (!found.ok) return found;
+  const unit = unitOf(found.unit);
+  const shown = say(writePlain(found.number), unit);
+  const off = uncertaintyOf(within, { ...found, unit, shown }, field);
+  return { ...found, within: off.value, understood: `Read as ${shown}, give or take ${off.shown}.` };
+}
+
 function read(text: string, kind: Kind, fieldUnit: string, context: ReadContext): Reading {
   if (text.length > longestText)
     throw new Refusal(
@@ -57,6 +72,8 @@ function read(text: string, kind: Kind, fieldUnit: string, context: ReadContext)
   const trimmed = text.trim();
   if (!trimmed) throw new Refusal(`Nothing is entered.`);
   const field = { kind, fieldUnit, context, text: trimmed };
+  const parts = plusMinusParts(trimmed);
+  if (parts) return withUncertainty(parts, field);
   if (isStated(trimmed)) return reading(statedMassFlow(field), true);
   const leading = readLeadingNumber(trimmed);
   const isSingle = leading && (!leading.rest || unitsNamed(leading.rest).candidates.length > 0);
