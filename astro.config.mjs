@@ -5,11 +5,14 @@ import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
 import { parse } from "yaml";
 import { glossaryTerms } from "./src/integrations/glossary-terms.ts";
+import { headersFile } from "./src/integrations/headers-file.ts";
 import { katexClasses } from "./src/integrations/katex-classes.ts";
 import { katexFonts } from "./src/integrations/katex-fonts.ts";
 import { leanRelations } from "./src/integrations/lean-relations.ts";
 import { mathInMarkdown } from "./src/integrations/math-in-markdown.ts";
 import { searchIndex } from "./src/integrations/search-index.ts";
+import { serviceWorker } from "./src/integrations/service-worker.ts";
+import { subPath } from "./src/integrations/sub-path.ts";
 
 const expected = new Set([
   // MDX itself writes a directive into each file.
@@ -22,6 +25,8 @@ const glossary = parse(readFileSync("content/glossary.yaml", "utf8"));
 
 export default defineConfig({
   site: "https://charge-air.example",
+  // A site that stands below a path of its host: BASE=/some/path/ npm run build
+  base: process.env.BASE ?? "/",
   trailingSlash: "always",
   // Without loss: a line break in a sentence stays a space.
   compressHTML: true,
@@ -37,8 +42,16 @@ export default defineConfig({
       ],
     }),
   },
-  // Formulas get their classes before the pages are indexed.
-  integrations: [mdx(), preact(), katexClasses(), searchIndex(glossary)],
+  // Formulas get their classes before the pages are indexed. What lists the built files comes after all that makes some.
+  integrations: [
+    mdx(),
+    preact(),
+    katexClasses(),
+    subPath(),
+    searchIndex(glossary),
+    serviceWorker(),
+    headersFile(),
+  ],
   build: { inlineStylesheets: "never" },
   vite: {
     plugins: [katexFonts(), leanRelations()],
@@ -52,22 +65,6 @@ export default defineConfig({
           if (!expected.has(log.code)) next(level, log);
         },
       },
-    },
-  },
-  security: {
-    csp: {
-      directives: [
-        "default-src 'none'",
-        "img-src 'self' data:",
-        "font-src 'self'",
-        "connect-src 'self'",
-        "manifest-src 'self'",
-        "worker-src 'self'",
-        "base-uri 'none'",
-        "form-action 'self'",
-      ],
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
-      styleDirective: { resources: ["'self'"] },
     },
   },
 });

@@ -1,12 +1,15 @@
 // Serves the built site on this machine: node src/serve.mjs [folder]. Port 4321, or the next one that is free.
+// Headers are those of the site's own file _headers.
 import { createReadStream } from "node:fs";
-import { stat } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { createServer } from "node:http";
 import { extname, join, resolve, sep } from "node:path";
 import { pipeline } from "node:stream";
 import { createGzip } from "node:zlib";
+import { headersFor, readRules } from "./headers.mjs";
 
 const root = resolve(process.argv[2] ?? "dist");
+const headersFile = join(root, "_headers");
 const firstPort = Number(process.env.PORT ?? 4321);
 const lastPort = firstPort + 20;
 
@@ -47,11 +50,14 @@ async function find(pathname) {
   }
   if (path !== root && !path.startsWith(root + sep)) return {};
   const kind = await kindOf(path);
+  if (path === headersFile) return {};
   if (kind === "file") return { file: path };
   const index = join(path, "index.html");
   if (kind !== "folder" || (await kindOf(index)) !== "file") return {};
   return pathname.endsWith("/") ? { file: index } : { moved: `${pathname}/` };
 }
+
+const rules = async () => readRules(await readFile(headersFile, "utf8").catch(() => ""));
 
 async function answer(request, response) {
   if (request.method !== "GET" && request.method !== "HEAD") {
@@ -71,9 +77,7 @@ async function answer(request, response) {
     "content-type": type,
     ...(packed && { "content-encoding": "gzip" }),
     vary: "accept-encoding",
-    "x-content-type-options": "nosniff",
-    "referrer-policy": "no-referrer",
-    "cache-control": pathname.startsWith("/_astro/") ? "public, max-age=31536000, immutable" : "no-cache",
+    ...headersFor(await rules(), pathname),
   });
   if (request.method === "HEAD") response.end();
   else pipeline([createReadStream(send), ...(packed ? [createGzip()] : []), response], () => {});

@@ -1,3 +1,4 @@
+import { atRoot } from "../widgets/at-root.ts";
 import type { Way } from "./takes-and-gives.ts";
 
 type Ways = Readonly<Record<string, readonly Way[]>>;
@@ -5,7 +6,7 @@ type Ways = Readonly<Record<string, readonly Way[]>>;
 let ways: Promise<Ways> | undefined;
 
 async function load(): Promise<Ways> {
-  const answer = await fetch("/quick/ways.json");
+  const answer = await fetch(atRoot("/quick/ways.json"));
   if (!answer.ok) throw new Error(`${answer.status}`);
   return answer.json();
 }
@@ -20,7 +21,7 @@ function entry({ href, text, more }: Way): HTMLLIElement {
     return span;
   };
   const link = document.createElement("a");
-  link.href = href;
+  link.href = atRoot(href);
   link.append(
     part("line", text),
     part("dots", ""),

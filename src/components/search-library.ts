@@ -1,4 +1,5 @@
 import { entryKinds } from "../integrations/search-kinds.ts";
+import { atRoot } from "../widgets/at-root.ts";
 
 /** What of the search library's interface is used here. */
 interface Pagefind {
@@ -53,7 +54,7 @@ export const mostPages = 12;
 const mostEntries = 3;
 
 // A variable, so that the build leaves the import alone: the index is written after it.
-const address = "/pagefind/pagefind.js";
+const address = atRoot("/pagefind/pagefind.js");
 
 let pagefind: Promise<Pagefind> | undefined;
 

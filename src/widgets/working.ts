@@ -4,6 +4,7 @@ import type { AnyRelation, Quantity } from "../../calc/relation/relation.ts";
 import type { Step } from "../../calc/relation/trace.ts";
 import { workingText, workingUnit } from "../../calc/relation/working.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
+import { atRoot } from "./at-root.ts";
 import { fillSlots } from "./slots.ts";
 
 /** “1 step”, “30 steps”. */
@@ -90,7 +91,7 @@ export async function fetchTemplates(templates: Map<string, Element>, steps: rea
   const missing = new Set(steps.map((step) => step.relation).filter((id) => !templates.has(id)));
   await Promise.all(
     [...missing].map(async (id) => {
-      const answer = await fetch(`/working/${id}/`).catch(() => null);
+      const answer = await fetch(atRoot(`/working/${id}/`)).catch(() => null);
       if (!answer?.ok) return;
       const fragment = new DOMParser().parseFromString(await answer.text(), "text/html");
       const item = fragment.querySelector("[data-relation]");

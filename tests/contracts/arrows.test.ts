@@ -39,6 +39,7 @@ interface Arrow {
 
 const shownByPages = [
   "calc/",
+  "src/offline/",
   "src/calculators/",
   "src/widgets/",
   "src/checks/",
@@ -75,8 +76,13 @@ const arrows: readonly Arrow[] = [
   },
   {
     from: "src/integrations/",
-    to: ["calc/", "src/integrations/", "npm:", "node:"],
-    because: "build steps read physics only",
+    to: ["calc/", "src/offline/edition.ts", "src/integrations/", "npm:", "node:"],
+    because: "build steps read physics, and what an edition is",
+  },
+  {
+    from: "src/offline/",
+    to: ["src/offline/", "src/widgets/at-root.ts"],
+    because: "what keeps pages knows files, and nothing that stands in them",
   },
   {
     from: "src/checks/",
@@ -95,7 +101,7 @@ const arrows: readonly Arrow[] = [
   },
   {
     from: "src/pages/",
-    to: [...shownByPages, "src/layouts/", "content/", "package.json"],
+    to: [...shownByPages, "src/layouts/", "src/styles/", "content/", "package.json"],
     because: "a page is the end of all arrows",
   },
   { from: "src/new/", to: ["src/new/", "node:"], because: "the scaffold writes files and runs none" },
