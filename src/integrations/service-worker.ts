@@ -1,5 +1,5 @@
 import { readdir, readFile, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { AstroIntegration } from "astro";
@@ -46,31 +46,37 @@ async function bundled(): Promise<string> {
   return result.output[0].code;
 }
 
-/** Writes the list of the site's files, and the service worker of just this edition. It has to come last: it reads what was built. */
+/**
+ * Writes the list of a built site's files, and the service worker of just this edition: `files.json` and `sw.js`. Gives the
+ * number of files.
+ */
+export async function writeWorker(root: string): Promise<number> {
+  const code = await bundled();
+  const entries = await readdir(root, { recursive: true, withFileTypes: true });
+  const files: [string, FileEntry][] = [];
+  for (const entry of entries.filter((one) => one.isFile())) {
+    const file = relative(root, join(entry.parentPath, entry.name)).replaceAll("\\", "/");
+    if (left(file)) continue;
+    const path = file.replace(/(^|\/)index\.html$/, "$1");
+    files.push([path, await entryOf(path, await readFile(join(root, file)))]);
+  }
+  const edition: Edition = {
+    worker: await markOf(new TextEncoder().encode(code)),
+    files: Object.fromEntries(files.sort(([a], [b]) => (a < b ? -1 : 1))),
+  };
+  const list = JSON.stringify(edition);
+  const mark = JSON.stringify(await editionMark(list));
+  await writeFile(join(root, listPath), list);
+  await writeFile(join(root, "sw.js"), code.replace(/(["'`])EDITION\1/, mark));
+  return files.length;
+}
+
+/** Makes the site one that browsers can keep. Comes after all that makes or changes a file. */
 export const serviceWorker = (): AstroIntegration => ({
   name: "service-worker",
   hooks: {
     "astro:build:done": async ({ dir, logger }) => {
-      const root = fileURLToPath(dir);
-      const code = await bundled();
-      const files: Record<string, FileEntry> = {};
-      for (const entry of (await readdir(root, { recursive: true, withFileTypes: true })).filter((one) =>
-        one.isFile(),
-      )) {
-        const file = join(entry.parentPath, entry.name).slice(root.length).replaceAll("\\", "/");
-        if (left(file)) continue;
-        const path = file.replace(/(^|\/)index\.html$/, "$1");
-        files[path] = await entryOf(path, await readFile(join(root, file)));
-      }
-      const sorted = Object.fromEntries(Object.entries(files).sort(([a], [b]) => (a < b ? -1 : 1)));
-      const edition: Edition = { worker: await markOf(new TextEncoder().encode(code)), files: sorted };
-      const list = JSON.stringify(edition);
-      await writeFile(join(root, listPath), list);
-      await writeFile(
-        join(root, "sw.js"),
-        code.replace(/(["'`])EDITION\1/, JSON.stringify(await editionMark(list))),
-      );
-      logger.info(`${Object.keys(files).length} files can be kept`);
+      logger.info(`${await writeWorker(fileURLToPath(dir))} files can be kept`);
     },
   },
 });

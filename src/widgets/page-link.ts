@@ -35,7 +35,11 @@ function keepDraft(): void {
   const isAnchor = location.hash.length > 1 && !isLink(location.hash);
   const kept: Draft = { state, isGuest: visiting.get() !== null };
   // An anchor that was jumped to stays in sight in the address; the work is kept beside it.
-  history.replaceState({ ...history.state, draft: kept }, "", isAnchor ? location.href : `#${state}`);
+  try {
+    history.replaceState({ ...history.state, draft: kept }, "", isAnchor ? location.href : `#${state}`);
+  } catch {
+    // A frame in a sandbox may have no history of its own: the work stands until it is left.
+  }
 }
 
 let pending: ReturnType<typeof setTimeout> | undefined;

@@ -1,6 +1,7 @@
 import { setTimeout } from "node:timers/promises";
 import { describe, expect, test } from "vitest";
-import { fileOf, pages, read, unlikePages } from "./dist.ts";
+import { policy } from "../../src/integrations/policy.ts";
+import { embedPages, fileOf, files, pages, read, unlikePages } from "./dist.ts";
 import { address, newVisitor, open, sizes } from "./site.ts";
 
 /** What a browser says about something that moved by itself. Below 0.01 nobody sees it: a late font of the same room. */
@@ -9,9 +10,9 @@ interface Shift {
   readonly sources: readonly { readonly node: Node | null }[];
 }
 
-describe.each(unlikePages)("%s", (path) => {
+describe.each([...unlikePages, ...embedPages.slice(0, 1)])("%s", (path) => {
   test("keeps to its policy and its origin, logs nothing, and does not move while it loads", async () => {
-    const page = await newVisitor({ viewport: sizes[0] });
+    const page = await newVisitor({ viewport: sizes[0], serviceWorkers: "allow" });
     const trouble: string[] = [];
     page.on("console", (message) => {
       if (["error", "warning"].includes(message.type())) trouble.push(`console: ${message.text()}`);
@@ -62,11 +63,36 @@ describe.each(unlikePages)("%s", (path) => {
   });
 });
 
-test.each(pages)("%s states a strict policy", (path) => {
-  const tag = /<meta http-equiv="content-security-policy" content="([^"]*)"/.exec(
-    read(fileOf(path)).toString(),
-  );
-  const policy = (tag?.[1] ?? "").replaceAll("&#39;", "'");
-  expect(policy).toContain("default-src 'none'");
+test.each([...pages, ...embedPages])(
+  "%s states the strict policy, and holds nothing that it would forbid",
+  (path) => {
+    const html = read(fileOf(path)).toString();
+    const [, stated = ""] = /<meta http-equiv="content-security-policy" content="([^"]*)"/.exec(html) ?? [];
+    expect(stated.replaceAll("&#39;", "'")).toBe(policy);
+    expect(html).not.toMatch(/<script(?![^>]*\ssrc=)|<style|\s(?:style|on\w+)="/);
+  },
+);
+
+test("the policy allows nothing inline, and nobody else's", () => {
+  expect(policy).toMatch(/^default-src 'none';/);
   expect(policy).not.toMatch(/unsafe-inline|'unsafe-eval'|https?:|\*/);
+});
+
+test.each([...pages, ...embedPages])("%s is sent with the policy and who may frame it", async (path) => {
+  const { headers } = await fetch(address + path, { method: "HEAD" });
+  const framedBy = path.startsWith("/embed/") ? "*" : "'none'";
+  expect(headers.get("content-security-policy")).toBe(`${policy}; frame-ancestors ${framedBy}`);
+  expect(headers.get("x-content-type-options")).toBe("nosniff");
+  expect(headers.get("referrer-policy")).toBe("no-referrer");
+  expect(headers.get("permissions-policy")).toContain("camera=()");
+  expect(headers.get("cross-origin-opener-policy")).toBe("same-origin");
+});
+
+test("what is named by its content may be kept for ever, and nothing else", async () => {
+  const cacheOf = async (path: string) =>
+    (await fetch(address + path, { method: "HEAD" })).headers.get("cache-control");
+  const script = files.find((file) => file.startsWith("/_astro/")) ?? "";
+  expect(await cacheOf(script)).toContain("immutable");
+  expect(await cacheOf("/")).toBe("no-cache");
+  expect(await cacheOf("/sw.js")).not.toContain("immutable");
 });

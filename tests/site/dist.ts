@@ -11,10 +11,16 @@ export const files: readonly string[] = readdirSync(dist, { recursive: true, wit
 
 export const read = (file: string): Buffer => readFileSync(join(dist, file));
 
-/** The addresses of all pages; what lies in /working/ is fetched into pages, and is none. */
-export const pages: readonly string[] = files
-  .filter((file) => file.endsWith(".html") && !/^\/(?:pagefind|working)\//.test(file))
+const addresses = files
+  .filter((file) => file.endsWith(".html"))
   .map((file) => file.replace(/index\.html$/, ""));
+
+/** The addresses of all pages; what lies in /working/ is fetched into pages, and is none. */
+export const pages: readonly string[] = addresses.filter(
+  (page) => !/^\/(?:embed|pagefind|working)\//.test(page),
+);
+/** Calculators alone, to be framed on other sites. */
+export const embedPages: readonly string[] = addresses.filter((page) => page.startsWith("/embed/"));
 
 export const below = (folder: string): readonly string[] =>
   pages.filter((page) => page.startsWith(folder) && page !== folder);

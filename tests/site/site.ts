@@ -18,9 +18,9 @@ afterEach(async () => {
 });
 afterAll(() => browser.close());
 
-/** A page of a visitor who was never here. Closed after the test. */
+/** A page of a visitor who was never here, and for whom nothing is kept unless asked. Closed after the test. */
 export async function newVisitor(options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ baseURL: address, ...options });
+  const context = await browser.newContext({ baseURL: address, serviceWorkers: "block", ...options });
   context.setDefaultTimeout(20_000);
   return context.newPage();
 }
