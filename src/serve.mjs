@@ -89,7 +89,11 @@ if ((await kindOf(join(root, "index.html"))) !== "file") {
 }
 
 const server = createServer((request, response) => {
-  answer(request, response).catch(() => response.writeHead(500).end());
+  answer(request, response).catch(() => {
+    // Who left meanwhile can be told nothing; trying to would end the server.
+    if (response.headersSent) response.destroy();
+    else response.writeHead(500).end();
+  });
 });
 
 let port = firstPort;

@@ -90,9 +90,9 @@ test.each([...pages, ...embedPages])("%s is sent with the policy and who may fra
 
 test("what is named by its content may be kept for ever, and nothing else", async () => {
   const cacheOf = async (path: string) =>
-    (await fetch(address + path, { method: "HEAD" })).headers.get("cache-control");
+    (await fetch(address + path, { method: "HEAD" })).headers.get("cache-control") ?? "";
   const script = files.find((file) => file.startsWith("/_astro/")) ?? "";
   expect(await cacheOf(script)).toContain("immutable");
   expect(await cacheOf("/")).toBe("no-cache");
-  expect(await cacheOf("/sw.js")).not.toContain("immutable");
+  expect(await cacheOf("/sw.js")).not.toMatch(/immutable/);
 });
