@@ -1,20 +1,23 @@
-// Brings a calculator into a page that stands in a frame. Its sheet is taken from its own page, without the working: drawn
-// a second time, the sheets of all calculators would be a twentieth of the site.
-import { atRoot } from "../widgets/at-root.ts";
+// Brings a calculator into a page that stands in a frame. Its sheet is taken from its own page, without the working, and so
+// are styles and script: drawn a second time, the sheets of all calculators would be a twentieth of the site.
 
 async function bring(place: HTMLElement): Promise<void> {
-  const id = place.dataset["embed"];
-  const answer = await fetch(atRoot(`/numbers/${id}/`));
+  const answer = await fetch(place.dataset["embed"] ?? "");
   if (!answer.ok) throw new Error(`${answer.status}`);
   const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-  const sheet = page.querySelector<HTMLElement>(`[data-calculator="${id}"]`);
+  const sheet = page.querySelector("[data-calculator]");
   if (!sheet) throw new Error("no sheet");
   for (const part of sheet.querySelectorAll("noscript, .work")) part.remove();
   const here = new Set([...document.styleSheets].map(({ href }) => href));
   for (const link of page.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]'))
     if (!here.has(link.href)) document.head.append(document.adoptNode(link));
   place.replaceChildren(document.adoptNode(sheet));
-  await import("../widgets/wake.ts");
+  for (const { src } of page.querySelectorAll<HTMLScriptElement>("script[src]")) {
+    const script = document.createElement("script");
+    script.type = "module";
+    script.src = src;
+    document.head.append(script);
+  }
 }
 
 for (const place of document.querySelectorAll<HTMLElement>("[data-embed]"))

@@ -17,6 +17,7 @@ const isTypedInto = (at: EventTarget | null): boolean =>
   at instanceof HTMLElement && at.matches("input, textarea, select, [contenteditable]");
 
 addEventListener("keydown", (event) => {
+  if (!document.querySelector("#finder")) return;
   const isControlK = event.key.toLowerCase() === "k" && (event.ctrlKey || event.metaKey) && !event.shiftKey;
   const isSlash =
     event.key === "/" && !event.ctrlKey && !event.metaKey && !event.altKey && !isTypedInto(event.target);

@@ -1,12 +1,11 @@
-import { atRoot } from "../widgets/at-root.ts";
 import type { Way } from "./takes-and-gives.ts";
 
 type Ways = Readonly<Record<string, readonly Way[]>>;
 
 let ways: Promise<Ways> | undefined;
 
-async function load(): Promise<Ways> {
-  const answer = await fetch(atRoot("/quick/ways.json"));
+async function load(address: string): Promise<Ways> {
+  const answer = await fetch(address);
   if (!answer.ok) throw new Error(`${answer.status}`);
   return answer.json();
 }
@@ -21,7 +20,7 @@ function entry({ href, text, more }: Way): HTMLLIElement {
     return span;
   };
   const link = document.createElement("a");
-  link.href = atRoot(href);
+  link.href = href;
   link.append(
     part("line", text),
     part("dots", ""),
@@ -59,7 +58,7 @@ for (const form of document.querySelectorAll<HTMLFormElement>("[data-have-and-wa
     }
     let found: readonly Way[];
     try {
-      ways ??= load();
+      ways ??= load(form.dataset["haveAndWant"] ?? "");
       found = (await ways)[chosen] ?? [];
     } catch {
       ways = undefined;

@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 
-const fromRoot = /(\s(?:href|src|action|poster|data-[\w-]+)=")(\/(?!\/)[^"]*)/g;
+const fromRoot = /(\s(?:href|src|action|poster|data-[\w-]+)="|"href":")(\/(?!\/)[^"]*)/g;
 
-/** A page whose addresses start at the root of the site, with `base` before those that do not have it yet. */
+/** A page, or a list that pages fetch, whose addresses start at the root of the site, with `base` before those that do not have it yet. */
 export const below = (base: string, html: string): string =>
   html.replace(fromRoot, (whole, attribute: string, path: string) =>
     path.startsWith(base) ? whole : attribute + base + path.slice(1),
@@ -31,7 +31,7 @@ export function subPath(): AstroIntegration {
         const [, first = ""] = base.split("/");
         if (files.includes(first))
           throw new Error(`The site cannot stand below ${base}: it has a ${first}/ itself.`);
-        for (const file of files.filter((name) => name.endsWith(".html"))) {
+        for (const file of files.filter((name) => /\.(?:html|json)$/.test(name))) {
           const path = join(root, file);
           await writeFile(path, below(base, await readFile(path, "utf8")));
         }

@@ -164,6 +164,9 @@ async function run(kept: Kept): Promise<void> {
 }
 
 if (location.pathname !== atRoot("/offline/")) part("asked").hidden = false;
-const kept = await openKept().catch(sayWhatFailed);
-if (typeof kept === "string") part("status").textContent = kept;
-else await run(kept);
+openKept()
+  .catch(sayWhatFailed)
+  .then((kept) => {
+    if (typeof kept !== "string") return run(kept);
+    part("status").textContent = kept;
+  });

@@ -1,3 +1,4 @@
+// Nothing here is awaited at the top: the bundler would part the script of every page into twenty, which weigh 2 kB more.
 import { atRoot } from "../widgets/at-root.ts";
 import { tell } from "./messages.ts";
 
@@ -28,17 +29,22 @@ async function announce(next: ServiceWorker | null): Promise<void> {
   if (next) (await import("./announce.ts")).announce(next);
 }
 
-const found = await registration;
-if (found) {
-  if (navigator.serviceWorker.controller) {
-    announce(found.waiting);
-    found.addEventListener("updatefound", () => {
-      const next = found.installing;
-      next?.addEventListener("statechange", () => {
-        if (next.state === "installed") announce(next);
-      });
+function watch(found: ServiceWorkerRegistration): void {
+  if (!navigator.serviceWorker.controller) {
+    tellOfThisPage();
+    return;
+  }
+  announce(found.waiting);
+  found.addEventListener("updatefound", () => {
+    const next = found.installing;
+    next?.addEventListener("statechange", () => {
+      if (next.state === "installed") announce(next);
     });
-    // Another edition has taken over, here or in another window: this page is of the old one.
-    navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
-  } else tellOfThisPage();
+  });
+  // Another edition has taken over, here or in another window: this page is of the old one.
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
 }
+
+registration.then((found) => found && watch(found));
+// The page “Without a network”.
+if (document.querySelector("[data-keep]")) import("./keep.ts");

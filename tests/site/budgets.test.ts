@@ -77,6 +77,7 @@ const laterParts = [
     limit: 9 * kB,
   },
   { part: "hoses", starts: /^\/_astro\/drawn-hoses/, limit: 8 * kB },
+  { part: "keeping", starts: /^\/_astro\/(?:register|announce)/, limit: 3 * kB },
   { part: "links", starts: /^\/_astro\/page-link/, limit: 3 * kB },
 ] as const;
 

@@ -6,6 +6,7 @@ test("addresses from the root get the path, once, and nothing else does", () => 
   expect(below("/a/b/", '<form action="/c/" data-to="/d/">')).toBe(
     '<form action="/a/b/c/" data-to="/a/b/d/">',
   );
+  expect(below("/a/b/", '{"href":"/c/","text":"/c/"}')).toBe('{"href":"/a/b/c/","text":"/c/"}');
   for (const left of [
     '<script src="/a/b/_astro/x.js">',
     '<a href="#c">',
