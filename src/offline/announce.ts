@@ -1,9 +1,9 @@
 import { tell } from "./messages.ts";
 
-const button = (text: string, act: () => void): HTMLButtonElement => {
+const button = (text: string, look: string, act: () => void): HTMLButtonElement => {
   const made = document.createElement("button");
   made.type = "button";
-  made.className = "btn";
+  made.className = look;
   made.textContent = text;
   made.onclick = act;
   return made;
@@ -18,8 +18,8 @@ export function announce(next: ServiceWorker): void {
   says.setAttribute("role", "status");
   bar.append(
     says,
-    button("Use it now", () => tell(next, { take: true })),
-    button("Later", () => bar.remove()),
+    button("Use it now", "btn", () => tell(next, { take: true })),
+    button("Later", "btn quiet", () => bar.remove()),
   );
   document.body.append(bar);
   // A screen reader speaks what changes in a place that it knows.

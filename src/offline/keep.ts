@@ -112,7 +112,7 @@ async function run(kept: Kept): Promise<void> {
     paths = new Set(await own.paths());
     const isWhole = every.every((path) => paths.has(path));
     const isUnderWay = !isStopped;
-    const isBegun = [...paths].some((path) => !isCore(path));
+    const isBegun = [...paths].some((path) => edition.files[path] && !isCore(path));
     start.hidden = isWhole || isUnderWay;
     start.textContent = isBegun ? "Keep the rest too" : "Keep everything";
     stop.hidden = !isUnderWay;
@@ -167,6 +167,6 @@ if (location.pathname !== atRoot("/offline/")) part("asked").hidden = false;
 openKept()
   .catch(sayWhatFailed)
   .then((kept) => {
-    if (typeof kept !== "string") return run(kept);
-    part("status").textContent = kept;
+    if (typeof kept === "string") part("status").textContent = kept;
+    else run(kept);
   });
