@@ -7,6 +7,7 @@ import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { Spoken } from "./spoken.tsx";
 import { Tools } from "./tools.tsx";
+import { useTouchParts } from "./touch.ts";
 import { Unread } from "./unread.tsx";
 import { type Running, useCalculator } from "./use-calculator.ts";
 import { useWorking } from "./use-working.ts";
@@ -24,6 +25,7 @@ export function CalculatorSheet({
 }) {
   const running = useCalculator(calculator);
   const { around, entries, evaluation, standing, isStale, unread } = running;
+  const touch = useTouchParts();
   const root = useRef<HTMLDivElement>(null);
   useWorking(root, standing?.outcome ?? null, isStale, around);
 
@@ -79,6 +81,7 @@ export function CalculatorSheet({
       {drawn(false)}
       <Tools shown={{ calculator, entries, outcome: evaluation.outcome, around }} onReset={running.reset} />
       {foot?.(running)}
+      {touch && <touch.AnswerStrip calculator={calculator} running={running} />}
     </div>
   );
 }

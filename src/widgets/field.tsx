@@ -1,10 +1,12 @@
+import { useRef, useState } from "preact/hooks";
 import { kinds } from "../../calc/quantity/kinds.ts";
-import { unitOf } from "../../calc/quantity/units.ts";
+import { fromSI, unitOf } from "../../calc/quantity/units.ts";
 import type { Field } from "../calculators/engine/calculator.ts";
-import { type Entry, entryText, type Surroundings } from "../calculators/engine/entry.ts";
+import { barometerContext, type Entry, entryText, type Surroundings } from "../calculators/engine/entry.ts";
 import type { Message } from "../calculators/engine/evaluate.ts";
 import { textWidth } from "./pictures/text.ts";
 import { Sym } from "./symbol.tsx";
+import { fetchTouchParts, useTouchParts } from "./touch.ts";
 import { unitLabel } from "./unit-label.ts";
 
 interface Props {
@@ -32,10 +34,10 @@ function Says({ message }: { message: Message }) {
   );
 }
 
-const signed = new Set(["temperature", "temperatureDifference", "altitude", "gaugePressure"]);
-/** A decimal keypad of a phone has no minus. */
-const canBeNegative = (field: Field, entry: Entry): boolean =>
-  signed.has(field.kind) || unitOf(entry.shown).gauge === true;
+const takesNegative = (field: Field, entry: Entry, around: Surroundings): boolean =>
+  fromSI(field.limits[0], entry.shown, barometerContext(around)) < 0;
+
+const arrows: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
 
 /** More characters than this are set smaller, so that none is cut on a phone. */
 const mostAtFullSize = 6;
@@ -62,6 +64,22 @@ export function FieldRow({
     : messages.some((m) => m.tone === "outside")
       ? "is-outside"
       : "";
+  const touch = useTouchParts();
+  const [isInUse, setInUse] = useState(false);
+  const [hasLetters, setLetters] = useState(false);
+  const canBeNegative = takesNegative(field, entry, around);
+  // Steps may come faster than they are drawn.
+  const now = useRef({ entry, around, onEntry });
+  now.current = { entry, around, onEntry };
+  const type = (typed: string) => {
+    now.current.entry = { ...now.current.entry, typed, unit: now.current.entry.shown };
+    now.current.onEntry(now.current.entry);
+  };
+  const stepBy = async (steps: number) => {
+    const { stepped } = await import("../calculators/engine/step.ts");
+    const text = stepped(field, now.current.entry, now.current.around, steps);
+    if (text !== null) type(text);
+  };
   const hasText = messages.length > 0 || help !== "";
   const text = entryText(field, entry, around);
   const shownUnit = unitLabel(entry.shown);
@@ -72,7 +90,16 @@ export function FieldRow({
     tone,
   ].filter(Boolean);
   return (
-    <div class={look.join(" ")}>
+    <div
+      class={look.join(" ")}
+      onFocusIn={() => {
+        setInUse(true);
+        fetchTouchParts();
+      }}
+      onFocusOut={({ currentTarget, relatedTarget }) =>
+        setInUse(relatedTarget instanceof Node && currentTarget.contains(relatedTarget))
+      }
+    >
       <label for={id}>
         {field.label} <Sym of={field.symbol} />
       </label>
@@ -89,7 +116,8 @@ export function FieldRow({
           id={id}
           class={text.length > mostAtFullSize ? "long" : undefined}
           type="text"
-          inputMode={canBeNegative(field, entry) ? "text" : "decimal"}
+          // A decimal keypad of a phone has no minus: there is one among the keys.
+          inputMode={hasLetters || (canBeNegative && !touch) ? "text" : "decimal"}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}
@@ -99,7 +127,13 @@ export function FieldRow({
           aria-describedby={
             [isExample && `${id}-eg`, hasText && `${id}-msg`].filter(Boolean).join(" ") || undefined
           }
-          onInput={(event) => onEntry({ ...entry, typed: event.currentTarget.value, unit: entry.shown })}
+          onInput={(event) => type(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            const way = arrows[event.key];
+            if (way === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+            event.preventDefault();
+            stepBy(event.shiftKey ? 10 * way : way);
+          }}
         />
         {offered.length > 1 ? (
           <select
@@ -118,6 +152,13 @@ export function FieldRow({
           shownUnit !== "" && <span class="unit none">{shownUnit}</span>
         )}
       </div>
+      {touch && isInUse && (
+        <touch.FieldKeys
+          {...{ field, entry, around, canBeNegative, hasLetters }}
+          onLetters={setLetters}
+          onType={type}
+        />
+      )}
       {hasText && (
         <div class="msg" id={`${id}-msg`}>
           {messages.map((message) => (

@@ -19,6 +19,9 @@ export function Inputs({ calculator, running, Choice = ChoiceRow, isTerse = fals
   const { entries, evaluation, around, fromElevation, choose, setField } = running;
   return (
     <>
+      <p class="msg takes needs-js">
+        A field also takes units and calculations: {"14.7\u00a0psi\u00a0+\u00a02\u00a0bar, 3/8\u00a0in."}
+      </p>
       {Object.entries(calculator.inputs).map(([id, input]) => {
         if (!isShown(calculator, input.when, entries.choices)) return null;
         const name = `${calculator.id}-${id}`;

@@ -1,17 +1,9 @@
 import type { ComponentChildren } from "preact";
-import { kinds } from "../../calc/quantity/kinds.ts";
-import { writeIn } from "../../calc/quantity/write.ts";
 import type { Calculator } from "../calculators/engine/calculator.ts";
-import {
-  barometerContext,
-  type Entries,
-  type Surroundings,
-  unitOfResult,
-} from "../calculators/engine/entry.ts";
+import { type Entries, type Surroundings, unitOfResult } from "../calculators/engine/entry.ts";
 import { noteText, type Success } from "../calculators/engine/evaluate.ts";
 import { isShown } from "../calculators/engine/shown.ts";
-import { Sym } from "./symbol.tsx";
-import { unitLabel } from "./unit-label.ts";
+import { ResultRow } from "./result-row.tsx";
 
 interface Props {
   calculator: Calculator;
@@ -24,67 +16,34 @@ interface Props {
 }
 
 /** The answer, its unit to be chosen; under it what else comes out, beside what can be done with it. */
-export function QuickResults({ children, ...props }: Props & { children: ComponentChildren }) {
-  const { calculator, entries } = props;
+export function QuickResults({ children, onUnit, ...shared }: Props & { children: ComponentChildren }) {
+  const { calculator, entries, around } = shared;
   const [answer, ...others] = Object.entries(calculator.results)
     .filter(([, result]) => isShown(calculator, result.when, entries.choices))
     .map(([id]) => id);
+  const row = (id: string) => ({
+    ...shared,
+    id,
+    unit: unitOfResult(calculator, id, entries, around.system),
+  });
   return (
     <>
-      <dl class="res">{answer !== undefined && <Row {...props} id={answer} isAnswer />}</dl>
+      <dl class="res">
+        {answer !== undefined && (
+          <ResultRow {...row(answer)} isAnswer onUnit={(unit) => onUnit(answer, unit)} />
+        )}
+      </dl>
       <div class="under">
         {others.length > 0 && (
           <dl class="res">
             {others.map((id) => (
-              <Row {...props} key={id} id={id} />
+              <ResultRow key={id} {...row(id)} />
             ))}
           </dl>
         )}
         {children}
       </div>
     </>
-  );
-}
-
-function Row(props: Props & { id: string; isAnswer?: boolean }) {
-  const { calculator, entries, outcome, isStale, isExample, around, onUnit, id, isAnswer = false } = props;
-  const result = calculator.results[id];
-  if (!result) return null;
-  const { label, symbol, kind } = result;
-  const unit = unitOfResult(calculator, id, entries, around.system);
-  const value = outcome.values[id];
-  const number = value === undefined ? "—" : writeIn(value, unit, barometerContext(around));
-  const isOutside = outcome.notes.some((note) => note.about === id);
-  const look = [isAnswer && "answer", isStale && "is-stale", isOutside && "is-outside"];
-  const offered: readonly string[] = kinds[kind].units;
-  return (
-    <div class={look.filter(Boolean).join(" ")}>
-      <dt>
-        {label} <Sym of={symbol} />
-      </dt>
-      <dd>
-        {isExample && <span class="eg">e.g.</span>}
-        <output aria-live="off" data-result={id}>
-          {isStale ? `[${number}]` : number}
-        </output>
-        {isAnswer && offered.length > 1 ? (
-          <select
-            class="u"
-            aria-label={`Unit of ${label.toLowerCase()}`}
-            value={unit}
-            onChange={(event) => onUnit(id, event.currentTarget.value)}
-          >
-            {offered.map((one) => (
-              <option key={one} value={one}>
-                {unitLabel(one) || "(0 to 1)"}
-              </option>
-            ))}
-          </select>
-        ) : (
-          <span class="u">{value === undefined ? "" : unitLabel(unit)}</span>
-        )}
-      </dd>
-    </div>
   );
 }
 

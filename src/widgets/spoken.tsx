@@ -8,7 +8,7 @@ import {
   unitOfResult,
 } from "../calculators/engine/entry.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
-import { isShown } from "../calculators/engine/shown.ts";
+import { answerOf } from "../calculators/engine/shown.ts";
 
 interface Props {
   calculator: Calculator;
@@ -25,9 +25,7 @@ function sentence({ calculator, evaluation, entries, around }: Props): string {
       .find(({ tone }) => tone === "invalid");
     return `Not current. ${trouble ?? reason?.says ?? ""}`;
   }
-  const answer = Object.entries(calculator.results).find(
-    ([, result]) => !result.inPicture && isShown(calculator, result.when, entries.choices),
-  );
+  const answer = answerOf(calculator, entries.choices);
   const value = answer && outcome.values[answer[0]];
   if (!answer || value === undefined) return "";
   const unit = unitOfResult(calculator, answer[0], entries, around.system);

@@ -1,4 +1,4 @@
-import type { Calculator, When } from "./calculator.ts";
+import type { Calculator, Outcome, When } from "./calculator.ts";
 
 /** Whether something with this condition is shown, given the choices made. A hidden choice decides nothing. */
 export function isShown(
@@ -12,3 +12,12 @@ export function isShown(
       isShown(calculator, calculator.inputs[choice]?.when, choices),
   );
 }
+
+/** The answer: the first result in sight with the choices made, by its id. Those that stand in the picture alone do not count. */
+export const answerOf = (
+  calculator: Calculator,
+  choices: Readonly<Record<string, string>>,
+): readonly [id: string, result: Outcome] | undefined =>
+  Object.entries(calculator.results).find(
+    ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
+  );
