@@ -55,7 +55,7 @@ export function CalculatorSheet({
       <div class="two">
         <div class="give">
           <p class="sub">You give</p>
-          <Inputs calculator={calculator} running={running} />
+          <Inputs calculator={calculator} running={running} isPart={foot !== undefined} />
         </div>
         <div class="get">
           <p class="sub">You get</p>

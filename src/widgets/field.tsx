@@ -87,6 +87,7 @@ export function FieldRow({
     "field",
     isExample && "is-example",
     textWidth(shownUnit, 16) > widestBeside && "stacked",
+    hasLetters && "wide",
     tone,
   ].filter(Boolean);
   return (

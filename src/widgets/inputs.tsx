@@ -12,16 +12,20 @@ interface Props {
   Choice?: typeof ChoiceRow;
   /** Says nothing of where a barometer comes from. */
   isTerse?: boolean;
+  /** Stands in a text, where what a field takes is said by the whole calculator, a link away. */
+  isPart?: boolean;
 }
 
 /** What the visitor gives: the inputs that are shown with the choices made. */
-export function Inputs({ calculator, running, Choice = ChoiceRow, isTerse = false }: Props) {
+export function Inputs({ calculator, running, Choice = ChoiceRow, isTerse = false, isPart = false }: Props) {
   const { entries, evaluation, around, fromElevation, choose, setField } = running;
   return (
     <>
-      <p class="msg takes needs-js">
-        A field also takes units and calculations: {"14.7\u00a0psi\u00a0+\u00a02\u00a0bar, 3/8\u00a0in."}
-      </p>
+      {!isPart && (
+        <p class="msg takes needs-js">
+          A field also takes units and calculations: {"14.7\u00a0psi\u00a0+\u00a02\u00a0bar, 3/8\u00a0in."}
+        </p>
+      )}
       {Object.entries(calculator.inputs).map(([id, input]) => {
         if (!isShown(calculator, input.when, entries.choices)) return null;
         const name = `${calculator.id}-${id}`;

@@ -9,7 +9,10 @@ const parts = atom<TouchParts | null>(null);
 /** Fetches them where one points with a finger. Without them a field works as on a desk. */
 export function fetchTouchParts(): void {
   if (parts.get() === null && matchMedia("(pointer: coarse)").matches)
-    import("./touch-parts.ts").then(parts.set, () => {});
+    import("./touch-parts.ts").then(
+      (fetched) => fetched.dressed.then(() => parts.set(fetched)),
+      () => {},
+    );
 }
 
 /** They, once fetched. The first render must be the one that stands in the HTML. */

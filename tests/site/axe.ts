@@ -7,7 +7,11 @@ import { newVisitor, open, sizes } from "./site.ts";
 const colourRules = ["color-contrast", "link-in-text-block"];
 
 /** Violations of the page as it stands, without the parts that `skip` selects. */
-async function violations(page: Page, skip: string, rules?: readonly string[]): Promise<readonly string[]> {
+export async function violations(
+  page: Page,
+  skip: string,
+  rules?: readonly string[],
+): Promise<readonly string[]> {
   const axe = new AxeBuilder({ page }).exclude(skip);
   // There are no frames, for which the other mode opens a second page each time.
   axe.setLegacyMode(true);

@@ -124,6 +124,19 @@ describe.each(["/", ...numberPages, ...quickPages, ...lessonPages])("%s", (path)
   });
 });
 
+test("what only a finger needs comes with the first touch of a field, and is little", async () => {
+  const page = await newVisitor({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  await open(page, "/numbers/charge-path/");
+  await page.waitForLoadState("networkidle");
+  const seen: string[] = [];
+  page.on("request", (request) => seen.push(decodeURIComponent(new URL(request.url()).pathname)));
+  await page.locator("#charge-path-r").tap();
+  await page.locator(".keys").waitFor();
+  const scripts = seen.filter((file) => file.endsWith(".js"));
+  expect(scripts.filter((file) => file.startsWith("/_astro/touch-parts"))).toHaveLength(1);
+  expect(sum(scripts), named(scripts)).toBeLessThanOrEqual(4 * kB);
+});
+
 // Browsers and hosts keep what was sent as it was sent: packed.
 test("the whole site fits on a device", () => {
   const bytes = files.reduce((total, file) => total + sizeOf(file), 0);
