@@ -112,6 +112,7 @@ export default defineCalculator({
       start: 3,
       limits: [0, 100],
       typical: [0, 12],
+      whole: true,
       help: "",
       heading: "Bends",
     },

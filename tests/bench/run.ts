@@ -11,12 +11,14 @@ import { benchExchanger } from "./exchanger.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
+import { benchSolving } from "./solving.ts";
 import { benchTwoStages } from "./two-stages.ts";
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
 benchPhysics();
 benchExchanger();
 benchTwoStages();
+benchSolving();
 benchReading();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));

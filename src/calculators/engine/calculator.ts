@@ -20,6 +20,8 @@ export interface Field {
   readonly help: string;
   /** The field is the site's barometer: it shows the reading, and typing here sets it. */
   readonly barometer?: true;
+  /** It is counted: the model takes whole numbers only. */
+  readonly whole?: true;
   readonly when?: When;
   /** Starts a group of inputs under this heading: “Compressor”. */
   readonly heading?: string;
