@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
+import { Backwards } from "./backwards.tsx";
 import { Inputs } from "./inputs.tsx";
 import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
@@ -76,6 +77,7 @@ export function CalculatorSheet({
               around={around}
             />
           )}
+          {!foot && <Backwards calculator={calculator} running={running} />}
         </div>
       </div>
       {drawn(false)}

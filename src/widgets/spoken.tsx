@@ -32,9 +32,11 @@ function sentence({ calculator, evaluation, entries, around }: Props): string {
   return `${answer[1].label}: ${writeQuantity(value, unit, barometerContext(around))}`;
 }
 
-/** The answer, or why there is none, told to a screen reader once typing rests: one sentence, not every result. */
-export function Spoken(props: Props) {
-  const says = sentence(props);
+/** The answer, or why there is none: one sentence, not every result. */
+export const Spoken = (props: Props) => <Rested says={sentence(props)} />;
+
+/** A sentence told to a screen reader once typing rests. */
+export function Rested({ says }: { says: string }) {
   const [told, setTold] = useState("");
   const [first] = useState(says);
   useEffect(() => {

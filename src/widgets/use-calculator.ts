@@ -4,6 +4,7 @@ import { readBarometer } from "../calculators/engine/barometer.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
 import { type Entries, type Entry, inSystem, startEntries } from "../calculators/engine/entry.ts";
 import { type Evaluation, evaluate, type Success } from "../calculators/engine/evaluate.ts";
+import { releasedBy, withHeld } from "../calculators/engine/want.ts";
 import { change, restore, surroundings } from "./settings.ts";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 
@@ -28,7 +29,10 @@ export function useCalculator(calculator: Calculator) {
   /** The unit system that untouched fields were last written in. */
   const systemOf = useRef<UnitSystem>("metric");
 
-  const evaluation = useMemo(() => evaluate(calculator, entries, around), [calculator, entries, around]);
+  const evaluation = useMemo(
+    () => withHeld(calculator, entries, evaluate(calculator, entries, around), around),
+    [calculator, entries, around],
+  );
   if (evaluation.outcome) good.current = { evaluation, outcome: evaluation.outcome, entries };
   const standing = good.current;
   const isStale = !evaluation.outcome;
@@ -82,7 +86,14 @@ export function useCalculator(calculator: Calculator) {
     if (field && !isChoice(field) && field.barometer) {
       if (entry.typed !== null && readBarometer(entry).ok) change({ barometer: entry, fromElevation: false });
     }
-    set({ ...entries, fields: { ...entries.fields, [id]: entry } });
+    const want = entries.want && releasedBy(entries.want, id, entries.fields[id], entry);
+    set({ ...entries, want, fields: { ...entries.fields, [id]: entry } });
+  };
+  /** Writes into a field what was found for it: a hold goes on. */
+  const write = (id: string, typed: string) => {
+    const entry = entries.fields[id];
+    if (entry)
+      set({ ...entries, fields: { ...entries.fields, [id]: { ...entry, typed, unit: entry.shown } } });
   };
   const reset = () => {
     setUnread([]);
@@ -101,6 +112,7 @@ export function useCalculator(calculator: Calculator) {
     set,
     choose,
     setField,
+    write,
     reset,
   };
 }

@@ -20,12 +20,26 @@ export interface Entry {
   readonly shown: string;
 }
 
+/**
+ * A result that is wanted, and the input that is to be found for it: the text as typed, its unit, and the unit shown.
+ * While it is held, the input is found again whenever another one changes.
+ */
+export interface Want {
+  readonly result: string;
+  readonly input: string;
+  readonly typed: string;
+  readonly unit: string;
+  readonly shown: string;
+  readonly isHeld: boolean;
+}
+
 /** The state of one calculator: its fields by id, the option of each choice by id, and units by the id of a result. */
 export interface Entries {
   readonly fields: Readonly<Record<string, Entry>>;
   readonly choices: Readonly<Record<string, string>>;
   /** Units in which results are shown, where they are not those of the unit system. */
   readonly units?: Readonly<Record<string, string>>;
+  readonly want?: Want | undefined;
 }
 
 /** What entries are read against: asked once for the whole site. */

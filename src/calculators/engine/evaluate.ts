@@ -35,6 +35,8 @@ export interface Evaluation {
   /** Fields that are shown, and how many of them still hold the example value. */
   readonly fields: number;
   readonly examples: number;
+  /** Every field in sight could be read and is within its limits, whatever the model says of them together. */
+  readonly isRead: boolean;
   readonly outcome: Success | null;
   /** Why there is no outcome, where no single field is to blame. */
   readonly trouble: string | null;
@@ -163,7 +165,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
       .map((says): Message => ({ tone: "plain", says }))
       .concat(found);
   }
-  const told = { given, messages, fields, examples };
+  const told = { given, messages, fields, examples, isRead: !refused };
   if (refused) return { ...told, outcome: null, trouble: null };
   try {
     const trace = recording();

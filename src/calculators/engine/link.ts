@@ -2,7 +2,7 @@ import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { isUnitOf, type Kind, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { exampleBarometer, readBarometer } from "./barometer.ts";
 import { type Calculator, isChoice } from "./calculator.ts";
-import { type Entries, type Entry, type Surroundings, startEntries } from "./entry.ts";
+import { type Entries, type Entry, type Surroundings, startEntries, type Want } from "./entry.ts";
 
 /**
  * The state of a page in its address, after `#`:
@@ -11,7 +11,8 @@ import { type Entries, type Entry, type Surroundings, startEntries } from "./ent
  *
  * A value is the text as typed, the unit it is in, and the unit shown where that differs. An example value is `~` and the
  * number in SI, so that a link opens as it was made even if the examples of a later version differ. The unit in which a
- * result is shown stands as `charge-path.T_m.in=degF`, where it was chosen. Everything in a link is somebody else's data:
+ * result is shown stands as `charge-path.T_m.in=degF`, where it was chosen. A wanted result stands as
+ * `charge-path.want=rho_m;r;2.5;kg/m3;held`: the result, the input to be found, what was typed. Everything in a link is somebody else's data:
  * bounded, checked, and shown as text.
  */
 export const version = "1";
@@ -29,6 +30,9 @@ function writeEntry(entry: Entry): string {
   return [value, ...units.map(enc)].join(";");
 }
 
+const writeWant = ({ result, input, typed, unit, shown, isHeld }: Want): string =>
+  [result, input, writeEntry({ typed, example: 0, unit, shown }), ...(isHeld ? ["held"] : [])].join(";");
+
 /** The address part for calculators and their surroundings. */
 export function writeLink(
   states: readonly { readonly calculator: Calculator; readonly entries: Entries }[],
@@ -45,6 +49,7 @@ export function writeLink(
     }
     for (const [id, unit] of Object.entries(entries.units ?? {}))
       parts.push(`${calculator.id}.${id}.in=${enc(unit)}`);
+    if (entries.want) parts.push(`${calculator.id}.want=${writeWant(entries.want)}`);
   }
   return parts.join("&");
 }
@@ -76,6 +81,18 @@ function readLinkEntry(text: string, kind: Kind, start: SI): Entry | null {
   return Number.isFinite(example) && typed.length > 1 ? { typed: null, example, unit, shown } : null;
 }
 
+function readWant(calculator: Calculator, text: string): Want | null {
+  const parts = text.split(";");
+  const isHeld = parts.at(-1) === "held";
+  const [result = "", input = "", ...entry] = isHeld ? parts.slice(0, -1) : parts;
+  const wanted = Object.hasOwn(calculator.results, result) ? calculator.results[result] : undefined;
+  const sought = Object.hasOwn(calculator.inputs, input) ? calculator.inputs[input] : undefined;
+  if (!wanted || !sought || isChoice(sought) || sought.barometer) return null;
+  const read = readLinkEntry(entry.join(";"), wanted.kind, 0);
+  if (!read || read.typed === null) return null;
+  return { result, input, typed: read.typed, unit: read.unit, shown: read.shown, isHeld };
+}
+
 const isWithin = (x: SI, [least, most]: readonly [SI, SI]): boolean => x >= least && x <= most;
 
 /** Whether an address part is a link of this site at all; `#eq-2.4` is not. */
@@ -96,7 +113,12 @@ export function readLink(
   let barometer: Entry | null = null;
   const entries: Record<
     string,
-    { fields: Record<string, Entry>; choices: Record<string, string>; units?: Record<string, string> }
+    {
+      fields: Record<string, Entry>;
+      choices: Record<string, string>;
+      units?: Record<string, string>;
+      want?: Want;
+    }
   > = {};
   const stateOf = (calculator: Calculator) => {
     entries[calculator.id] ??= structuredClone(
@@ -136,6 +158,12 @@ export function readLink(
         }
         const state = stateOf(calculator);
         state.units = { ...state.units, [name]: unit };
+        continue;
+      }
+      if (calculator && name === "want") {
+        const want = readWant(calculator, value);
+        if (want) stateOf(calculator).want = want;
+        else unread.push("What was to be found, by the link, could not be read.");
         continue;
       }
       const input =
