@@ -206,6 +206,7 @@ export function SolvePanel(props: Props) {
         onChoose={(id) => change({ result: id })}
       />
       <FieldRow
+        key={resultId}
         id={`${calculator.id}-want`}
         field={fieldOfResult(result)}
         entry={own}

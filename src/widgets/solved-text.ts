@@ -91,9 +91,10 @@ function found(asked: Asked, { roots, stretches }: Found): Pick<Told, "says" | "
 }
 
 function barrierText(barrier: Barrier, stays: Best["stays"], around: Surroundings): string {
+  if (stays === "jumps" && (barrier.at === "turn" || barrier.at === "limit"))
+    return "It jumps from one side of what is wanted to the other.";
   switch (barrier.at) {
     case "turn":
-      if (stays === "jumps") return "It jumps from one side of what is wanted to the other.";
       return stays === "below" ? "It is lower on both sides of that." : "It is higher on both sides of that.";
     case "limit":
       return "The field takes no value beyond that.";

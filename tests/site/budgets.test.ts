@@ -54,6 +54,8 @@ async function scriptsLater(path: string): Promise<readonly string[]> {
   await open(page, path);
   for (const section of await page.locator("[data-calculator]").all()) await section.scrollIntoViewIfNeeded();
   await page.waitForLoadState("networkidle");
+  for (const fold of await page.locator(".back > summary").all()) await fold.click();
+  await page.waitForLoadState("networkidle");
   const first = scriptsAtFirst(path);
   return [...seen].filter((file) => file.endsWith(".js") && !first.includes(file));
 }
@@ -78,6 +80,7 @@ const laterParts = [
   },
   { part: "hoses", starts: /^\/_astro\/drawn-hoses/, limit: 8 * kB },
   { part: "keeping", starts: /^\/_astro\/(?:register|announce)/, limit: 3 * kB },
+  { part: "solving backwards", starts: /^\/_astro\/solve-panel/, limit: 5 * kB },
   { part: "links", starts: /^\/_astro\/page-link/, limit: 3 * kB },
 ] as const;
 
