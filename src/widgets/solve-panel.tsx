@@ -125,6 +125,10 @@ const choicesOf = ({ given }: Evaluation): Readonly<Record<string, string>> =>
     Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
   );
 
+/** Whether the same is asked: holding it or not makes no other question. */
+const isSame = (a: Want, b: Want | undefined): boolean =>
+  (["result", "input", "typed", "unit", "shown"] as const).every((key) => a[key] === b?.[key]);
+
 /** Texts by id as the options of a list. */
 const options = (rows: readonly (readonly [string, { readonly label: string }])[]) =>
   Object.fromEntries(rows.map(([id, { label }]) => [id, label]));
@@ -189,7 +193,7 @@ export function SolvePanel(props: Props) {
   if (reading && !reading.ok && want?.typed !== "") messages.push({ tone: "invalid", says: reading.says });
   if (reading?.ok && reading.understood !== undefined)
     messages.push({ tone: "plain", says: reading.understood });
-  const isTold = answer !== null && answer.of === want && reading?.ok;
+  const isTold = answer !== null && isSame(answer.of, want) && reading?.ok;
   const says = isTold ? answer.says : "";
 
   return (

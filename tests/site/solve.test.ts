@@ -28,7 +28,7 @@ test("by keyboard alone a result is asked for and its field is filled", async ()
   await wanted(page).waitFor();
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.id)).toBe(`${id}-want-result`);
-  await page.keyboard.type("Charge density");
+  await page.keyboard.type("Density in the manifold");
   await page.keyboard.press("Tab");
   await page.keyboard.type("2.4");
   await page.keyboard.press("Tab");
@@ -59,7 +59,7 @@ test("a held result stays while other fields change, until its field is typed in
   await expect.poll(() => field(page, id, "r").inputValue()).not.toBe(first);
   await expect.poll(() => shownOf(page, "rho_m")).toBe(2.3);
   expect(await page.locator(`[id="${id}-r-msg"]`).innerText()).toContain(
-    "Found so that “Charge density” is 2.3 kg/m³.",
+    "Found so that “Density in the manifold” is 2.3 kg/m³.",
   );
 
   await field(page, id, "r").fill("2");
