@@ -96,7 +96,7 @@ export const kinds = {
     kilo: "m3/s",
     metric: "L/min",
     us: "gal/min",
-    units: ["L/min", "L/s", "L/h", "m3/h", "gal/min", "gal/h", "impgal/min", "ft3/min", "m3/s"],
+    units: ["L/min", "L/s", "L/h", "m3/h", "gal/min", "gal/h", "impgal/min", "ft3/min", "m3/min", "m3/s"],
   },
   volume: {
     name: "volume",
@@ -239,7 +239,7 @@ export const kinds = {
     kilo: "m",
     metric: "m",
     us: "ft",
-    units: ["m", "mm", "ft", "in"],
+    units: ["m", "cm", "mm", "ft", "in"],
   },
   area: {
     name: "area",

@@ -6,10 +6,10 @@ import { own, type Settings, settings, surroundings, visiting } from "./settings
 /** The calculators that run on this page, in the order they woke. */
 const running = new Map<string, { readonly calculator: Calculator; readonly entries: Entries }>();
 
-/** Everything that stands in the page's calculators, as the part of an address after `#`. */
-function pageState(): string {
+/** What stands in the page's calculators, as the part of an address after `#`; a draft holds what is out of sight too. */
+function pageState(how: { readonly isDraft?: boolean } = {}): string {
   const { barometer } = settings.get();
-  return writeLink([...running.values()], { ...surroundings.get(), barometerEntry: barometer });
+  return writeLink([...running.values()], { ...surroundings.get(), barometerEntry: barometer }, how);
 }
 
 /** The address of this page with everything that stands in its calculators. */
@@ -31,12 +31,12 @@ function draft(): Draft | null {
 }
 
 function keepDraft(): void {
-  const state = pageState();
   const isAnchor = location.hash.length > 1 && !isLink(location.hash);
-  const kept: Draft = { state, isGuest: visiting.get() !== null };
+  const kept: Draft = { state: pageState({ isDraft: true }), isGuest: visiting.get() !== null };
   // An anchor that was jumped to stays in sight in the address; the work is kept beside it.
   try {
-    history.replaceState({ ...history.state, draft: kept }, "", isAnchor ? location.href : `#${state}`);
+    const state = isAnchor ? location.href : `#${pageState()}`;
+    history.replaceState({ ...history.state, draft: kept }, "", state);
   } catch {
     // A frame in a sandbox may have no history of its own: the work stands until it is left.
   }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import renderToString from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import { exampleEntry as barometer } from "../../src/calculators/engine/barometer.ts";
-import { isChoice } from "../../src/calculators/engine/calculator.ts";
+import { type Input, isChoice } from "../../src/calculators/engine/calculator.ts";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate, tryModel } from "../../src/calculators/engine/evaluate.ts";
 import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
@@ -162,15 +162,36 @@ describe.each(quickAnswers)("$id", ({ calculator: whole, view, symbol, synonyms,
     );
   });
 
-  test("a unit chosen for a result stands in the link", () => {
-    for (const [id, { kind }] of Object.entries(calculator.results)) {
+  test("a unit chosen for a result in sight stands in the link", () => {
+    const start = startEntries(calculator, "metric");
+    for (const [id, { kind, when }] of Object.entries(calculator.results)) {
       const units = { [id]: { pressure: "psi-g", temperature: "degF" }[kind as string] ?? "1" };
-      const entries = { ...startEntries(calculator, "metric"), units };
+      const entries = { ...start, units };
       const link = writeLink([{ calculator, entries }], { ...metric, barometerEntry: barometer("metric") });
       const opened = readLink(`#${link}`, [calculator]);
+      const isSeen = isShown(calculator, when, start.choices);
       const isKnown = units[id] !== "1" || kind === "ratio" || kind === "fraction";
-      expect(opened.unread).toHaveLength(isKnown ? 0 : 1);
-      expect(opened.entries[calculator.id]?.units).toEqual(isKnown ? units : undefined);
+      expect(opened.unread).toHaveLength(isSeen && !isKnown ? 1 : 0);
+      expect(opened.entries[calculator.id]?.units).toEqual(isSeen && isKnown ? units : undefined);
+    }
+  });
+
+  test("a link carries what is in sight, examples too, and a draft all of it", () => {
+    const around = { ...metric, barometerEntry: barometer("metric") };
+    const start = startEntries(calculator, "metric");
+    for (const choices of ways) {
+      const states = [{ calculator, entries: { ...start, choices } }];
+      const idsIn = (link: string) =>
+        link
+          .split("&")
+          .slice(3)
+          .map((part) => part.slice(calculator.id.length + 1, part.indexOf("=")));
+      const isBarometer = (input: Input) => !isChoice(input) && input.barometer === true;
+      const own = Object.entries(calculator.inputs).filter(([, input]) => !isBarometer(input));
+      expect(idsIn(writeLink(states, around))).toEqual(
+        own.filter(([, { when }]) => isShown(calculator, when, choices)).map(([id]) => id),
+      );
+      expect(idsIn(writeLink(states, around, { isDraft: true }))).toEqual(own.map(([id]) => id));
     }
   });
 });

@@ -199,7 +199,7 @@ describe.each(quickPages)("%s", (path) => {
     expect(await page.locator(".quick noscript p").innerText()).toContain("typing changes nothing");
     expect(await page.locator(".quick button").filter({ visible: true }).count()).toBe(0);
     expect(await page.getByRole("link", { name: "Every step of the working" }).getAttribute("href")).toMatch(
-      /^\/numbers\/[\w-]+\/#v=1/,
+      /^\/numbers\/[\w-]+\/#v=2/,
     );
   });
 
@@ -301,7 +301,7 @@ test("a page without leave to the clipboard shows the line to be copied by hand"
   await page.getByRole("button", { name: "Copy answer" }).click();
   const text = await page.getByLabel("Answer, to be copied by hand").inputValue();
   expect(text).toContain("Elevation: 110.0 m (example value)");
-  expect(text).toContain("/quick/barometer/#v=1");
+  expect(text).toContain("/quick/barometer/#v=2");
 });
 
 test("a gauge in a field brings the barometer into the copied line", async () => {

@@ -184,6 +184,8 @@ export interface Calculator<I extends string = string, O extends string = string
   /** The file's name. Part of public links. */
   readonly id: string;
   readonly title: string;
+  /** Narrowed to a part of a calculator, with examples of its own. */
+  readonly isPart?: true;
   readonly group: string;
   /** The question it answers, in a person's words. */
   readonly asks: string;

@@ -68,6 +68,7 @@ export function narrow(calculator: Calculator, view: View): Calculator {
   return {
     id: calculator.id,
     title: view.title,
+    isPart: true,
     group: calculator.group,
     asks: view.asks,
     inputs: pick(view.fields, asked),
