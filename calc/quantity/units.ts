@@ -47,13 +47,13 @@ const water = 1000 * g0; // nominally at 4 °C
 
 const tex = (label: string) =>
   `\\mathrm{${label
+    .replaceAll(" ", "\\ ")
     .replace(/[²³]/g, (c) => (c === "²" ? "^2" : "^3"))
     .replaceAll("₂", "_2")
     .replaceAll("%", "\\%")
     .replaceAll("·", "\\,")
     .replaceAll("°", "{}^\\circ ")
-    .replaceAll("µ", "\\mu ")
-    .replaceAll(" ", "\\ ")}}`;
+    .replaceAll("µ", "\\mu ")}}`;
 
 /** id, label, SI units in one, what else people type (parted by spaces), SI value at zero */
 type Row = readonly [id: string, label: string, factor: number, names?: string, offset?: SI];

@@ -3,6 +3,8 @@ import { useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
 import { Backwards } from "./backwards.tsx";
+import { HoldButtons } from "./hold/hold-buttons.tsx";
+import { useHold } from "./hold/use-hold.ts";
 import { Inputs } from "./inputs.tsx";
 import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
@@ -28,6 +30,8 @@ export function CalculatorSheet({
   const { around, entries, evaluation, standing, isStale, unread } = running;
   const touch = useTouchParts();
   const root = useRef<HTMLDivElement>(null);
+  const hold = useHold(calculator, running);
+  const compared = hold.compared;
   useWorking(root, standing?.outcome ?? null, isStale, around);
 
   // A path is drawn over its fields, everything else under them.
@@ -56,7 +60,11 @@ export function CalculatorSheet({
       <div class="two">
         <div class="give">
           <p class="sub">You give</p>
-          <Inputs calculator={calculator} running={running} isPart={foot !== undefined} />
+          <Inputs
+            calculator={compared?.calculator ?? calculator}
+            running={compared?.running ?? running}
+            isPart={foot !== undefined}
+          />
         </div>
         <div class="get">
           <p class="sub">You get</p>
@@ -75,13 +83,16 @@ export function CalculatorSheet({
               isStale={isStale}
               isExample={evaluation.examples > 0}
               around={around}
+              beside={compared?.beside}
             />
           )}
           {!foot && <Backwards calculator={calculator} running={running} />}
         </div>
       </div>
       {drawn(false)}
-      <Tools shown={{ calculator, entries, outcome: evaluation.outcome, around }} onReset={running.reset} />
+      <Tools shown={{ calculator, entries, outcome: evaluation.outcome, around }} onReset={running.reset}>
+        <HoldButtons hold={hold} isStale={isStale} />
+      </Tools>
       {foot?.(running)}
       {touch && <touch.AnswerStrip calculator={calculator} running={running} />}
     </div>

@@ -24,7 +24,7 @@ export function QuickSheet({ calculator: whole, view }: { calculator: Calculator
   const copyAnswer = () =>
     copy("Answer", async () => {
       const { pageLink } = await import("./page-link.ts");
-      const { answerAsText } = await import("./numbers-as-text.ts");
+      const { answerAsText } = await import("./exports/numbers-as-text.ts");
       return answerAsText({ calculator, entries, outcome: evaluation.outcome, around }, pageLink());
     });
   const turning = {

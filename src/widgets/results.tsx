@@ -22,6 +22,8 @@ interface Props {
   isStale: boolean;
   isExample: boolean;
   around: Surroundings;
+  /** What is said of a result beside its number, where another state is held. */
+  beside?: ((id: string) => string) | undefined;
 }
 
 type Row = readonly [key: string, result: Outcome];
@@ -41,7 +43,7 @@ function groupsOf(calculator: Calculator, choices: Props["choices"]) {
 }
 
 /** What follows from the fields: the answer first, underlined twice. */
-export function Results({ calculator, choices, outcome, isStale, isExample, around }: Props) {
+export function Results({ calculator, choices, outcome, isStale, isExample, around, beside }: Props) {
   const groups = groupsOf(calculator, choices);
   const listed = new Set(groups.flatMap(({ rows }) => rows.map(([key]) => key)));
   const general = outcome.notes.filter((note) => !listed.has(note.about));
@@ -50,6 +52,7 @@ export function Results({ calculator, choices, outcome, isStale, isExample, arou
     const value = outcome.values[key];
     const number = value === undefined ? "—" : writeIn(value, unit, barometerContext(around));
     const notes = outcome.notes.filter((n) => n.about === key);
+    const held = beside?.(key);
     const classes = [isAnswer && "answer", isStale && "is-stale", notes.length > 0 && "is-outside"];
     return (
       <div key={key} class={classes.filter(Boolean).join(" ")}>
@@ -64,6 +67,7 @@ export function Results({ calculator, choices, outcome, isStale, isExample, arou
           <span class="u">{value === undefined ? "" : unitLabel(unit)}</span>
         </dd>
         {value === undefined && <dd class="says">It has no meaning at this state.</dd>}
+        {held && <dd class="says">{held}</dd>}
         {notes.map((note) => (
           <dd class="says" key={note.says}>
             {noteText(note, around)}

@@ -1,23 +1,36 @@
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
 import { Copied, useCopying } from "./copying.tsx";
-import type { Shown } from "./numbers-as-text.ts";
+import type { CopyMenu } from "./exports/copy-menu.tsx";
+import type { Shown } from "./exports/rows.ts";
 
 /** What can be done with a calculator as a whole. Needs JavaScript, so it is not in the page without it. */
-export function Tools({ shown, onReset }: { shown: Shown; onReset: () => void }) {
+export function Tools({
+  shown,
+  onReset,
+  children,
+}: {
+  shown: Shown;
+  onReset: () => void;
+  children?: ComponentChildren;
+}) {
   const { copied, copy } = useCopying(shown.entries);
+  const [Menu, setMenu] = useState<typeof CopyMenu | null>(null);
   const copyLink = () => copy("Link", async () => (await import("./page-link.ts")).pageLink());
-  const copyNumbers = () =>
-    copy("Numbers", async () => {
-      const { pageLink } = await import("./page-link.ts");
-      return (await import("./numbers-as-text.ts")).numbersAsText(shown, pageLink());
-    });
+  const fetchMenu = async () => {
+    const menu = await import("./exports/copy-menu.tsx");
+    setMenu(() => menu.CopyMenu);
+  };
   return (
     <div class="tools needs-js">
       <button type="button" class="btn" onClick={copyLink}>
         Copy link
       </button>
-      <button type="button" class="btn quiet" disabled={!shown.outcome} onClick={copyNumbers}>
-        Copy numbers
-      </button>
+      <details class="exports" onToggle={fetchMenu}>
+        <summary class="btn quiet">Copy or save more</summary>
+        {Menu && <Menu shown={shown} copy={copy} />}
+      </details>
+      {children}
       <button type="button" class="btn quiet" onClick={() => print()}>
         Print
       </button>

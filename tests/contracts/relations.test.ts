@@ -9,7 +9,8 @@ import { workingNumber, workingUnit } from "../../calc/relation/working.ts";
 import bib from "../../calc/sources.bib?raw";
 import { type SymbolEntry, symbols } from "../../calc/symbols.ts";
 import { sidesOf } from "../../src/integrations/typeset/print-expression.ts";
-import { typesetRelation, typesetSymbol, workingConstant } from "../../src/integrations/typeset/relation.ts";
+import { typesetRelation, typesetSymbol } from "../../src/integrations/typeset/relation.ts";
+import { workingConstant } from "../../src/integrations/typeset/relation-tex.ts";
 
 type Values = Readonly<Record<string, number>>;
 type Callable = AnyRelation & { readonly name: string };

@@ -22,6 +22,14 @@ const uncarried = /class="(?:[^"]* )?(?:math(?!normal|rm)[a-z]+|text(?!rm)[a-z]+
 /** TeX that holds the place of the slot with this index. */
 export const slotTex = (index: number): string => `\\text{${sentinel}${String(index).padStart(2, "0")}}`;
 
+/** TeX with its slots written as `place` says, to be typeset elsewhere. */
+export const fillSlotsTex = (tex: string, slots: readonly Slot[], place: (slot: Slot) => string): string =>
+  tex.replace(new RegExp(`\\\\text\\{${sentinel}(\\d\\d)\\}`, "g"), (_, index: string) => {
+    const slot = slots[Number(index)];
+    if (!slot) throw new Error(`no slot ${index} in ${tex}`);
+    return place(slot);
+  });
+
 export const escapeHtml = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
 
