@@ -118,7 +118,7 @@ export function FieldRow({
           class={text.length > mostAtFullSize ? "long" : undefined}
           type="text"
           // A decimal keypad of a phone has no minus: there is one among the keys.
-          inputMode={hasLetters || (canBeNegative && !touch) ? "text" : "decimal"}
+          inputMode={hasLetters || (canBeNegative && isInUse && !touch) ? "text" : "decimal"}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}

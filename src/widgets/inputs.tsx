@@ -23,7 +23,7 @@ export function Inputs({ calculator, running, Choice = ChoiceRow, isTerse = fals
     <>
       {!isPart && (
         <p class="msg takes needs-js">
-          A field also takes units and calculations: {"14.7\u00a0psi\u00a0+\u00a02\u00a0bar, 3/8\u00a0in."}
+          A field also takes units and calculations: {"3/8\u00a0in + 2\u00a0mm."}
         </p>
       )}
       {Object.entries(calculator.inputs).map(([id, input]) => {
