@@ -27,7 +27,7 @@ const entry = (of: Field, typed: string | null, unit: string, shown = unit): Ent
   unit,
   shown,
 });
-const unitOfKind = (of: Field) => kinds[of.kind].metric;
+const unitOfKind = (of: Field): string => kinds[of.kind].metric;
 const step = (of: Field, typed: string | null, steps: number, unit = unitOfKind(of), shown = unit) =>
   stepped(of, entry(of, typed, unit, shown), around, steps);
 
@@ -139,7 +139,7 @@ test("whatever stands in a field, a step moves it the right way, stays within th
       fc.double({ min: 0, max: 1, noNaN: true }),
       fc.constantFrom(1, -1, 10, -10),
       (of, pick, part, steps) => {
-        const units = kinds[of.kind].units;
+        const units: readonly string[] = kinds[of.kind].units;
         const unit = units[pick % units.length] ?? unitOfKind(of);
         const [least, most] = of.limits;
         const value = least + part * (most - least);
