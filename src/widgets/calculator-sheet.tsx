@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
+import { withHeld } from "../calculators/engine/want.ts";
 import { Backwards } from "./backwards.tsx";
 import { HoldButtons } from "./hold/hold-buttons.tsx";
 import { useHold } from "./hold/use-hold.ts";
@@ -26,8 +27,10 @@ export function CalculatorSheet({
   /** What stands under it, from what stands in it. */
   foot?: (running: Running) => ComponentChildren;
 }) {
-  const running = useCalculator(calculator);
-  const { around, entries, evaluation, standing, isStale, unread } = running;
+  const computed = useCalculator(calculator);
+  const { around, entries, standing, isStale, unread } = computed;
+  const evaluation = withHeld(calculator, entries, computed.evaluation, around);
+  const running = { ...computed, evaluation };
   const touch = useTouchParts();
   const root = useRef<HTMLDivElement>(null);
   const hold = useHold(calculator, running);

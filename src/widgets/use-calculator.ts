@@ -4,8 +4,9 @@ import { readBarometer } from "../calculators/engine/barometer.ts";
 import { type Calculator, isChoice } from "../calculators/engine/calculator.ts";
 import { type Entries, type Entry, inSystem, startEntries } from "../calculators/engine/entry.ts";
 import { type Evaluation, evaluate, type Success } from "../calculators/engine/evaluate.ts";
-import { releasedBy, withHeld } from "../calculators/engine/want.ts";
-import { change, restore, surroundings } from "./settings.ts";
+import { releasedBy } from "../calculators/engine/release.ts";
+import { withStatedAir } from "../calculators/engine/stated-air.ts";
+import { change, surroundings as known, restore } from "./settings.ts";
 import { useSettings, useSurroundings } from "./use-surroundings.ts";
 
 /** The last state that had an outcome: it stays on the page, marked, while something typed cannot be used. */
@@ -17,7 +18,8 @@ interface Good {
 
 /** What stands in a calculator, what follows from it, and how it changes: by hand, by a link, by the settings of the page. */
 export function useCalculator(calculator: Calculator) {
-  const around = useSurroundings();
+  const surroundings = useSurroundings();
+  const around = useMemo(() => withStatedAir(surroundings), [surroundings]);
   const { barometer, fromElevation } = useSettings();
   const [entries, setEntries] = useState(() => startEntries(calculator, "metric"));
   const [unread, setUnread] = useState<readonly string[]>([]);
@@ -29,10 +31,7 @@ export function useCalculator(calculator: Calculator) {
   /** The unit system that untouched fields were last written in. */
   const systemOf = useRef<UnitSystem>("metric");
 
-  const evaluation = useMemo(
-    () => withHeld(calculator, entries, evaluate(calculator, entries, around), around),
-    [calculator, entries, around],
-  );
+  const evaluation = useMemo(() => evaluate(calculator, entries, around), [calculator, entries, around]);
   if (evaluation.outcome) good.current = { evaluation, outcome: evaluation.outcome, entries };
   const standing = good.current;
   const isStale = !evaluation.outcome;
@@ -53,7 +52,7 @@ export function useCalculator(calculator: Calculator) {
       const found = openState(calculator);
       isOpened.current = found !== null;
       isTouched.current = isKept;
-      systemOf.current = surroundings.get().system;
+      systemOf.current = known.get().system;
       setUnread(found?.unread ?? []);
       setEntries(found?.entries ?? startEntries(calculator, systemOf.current));
     };

@@ -1,7 +1,7 @@
-import { statedFlow } from "../../../calc/fluids/stated-flow.ts";
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, kinds, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
+import type { ReadContext } from "../../../calc/quantity/single-quantity.ts";
 import { fromSI } from "../../../calc/quantity/units.ts";
 import { writePlain } from "../../../calc/quantity/write.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
@@ -46,6 +46,8 @@ export interface Entries {
 export interface Surroundings {
   readonly system: UnitSystem;
   readonly barometer: { readonly value: SI; readonly isExample: boolean };
+  /** Where fields may be flows at stated conditions: the mass of dry air in one. */
+  readonly massOfFlow?: NonNullable<ReadContext["massOfFlow"]>;
 }
 
 /**
@@ -94,12 +96,13 @@ export function inSystem(calculator: Calculator, entries: Entries, system: UnitS
 
 export const barometerContext = (around: Surroundings) => ({ barometer: around.barometer.value });
 
-const massOfFlow = (V_dot: SI, T: SI, p: SI): SI => statedFlow({ V_dot, T, p, conditions: "meter" }).m_a;
-
 /** The value of a field, or the sentence that says why there is none. */
 export function readEntry(field: Field, entry: Entry, around: Surroundings): Reading {
   if (entry.typed !== null)
-    return readQuantity(entry.typed, field.kind, entry.unit, { ...barometerContext(around), massOfFlow });
+    return readQuantity(entry.typed, field.kind, entry.unit, {
+      ...barometerContext(around),
+      ...(around.massOfFlow && { massOfFlow: around.massOfFlow }),
+    });
   return { ok: true, value: entry.example, number: entry.example, unit: entry.unit };
 }
 

@@ -48,9 +48,3 @@ export function withHeld(
   const messages = { ...evaluation.messages, [want.input]: [{ tone: "plain" as const, says }, ...others] };
   return { ...evaluation, messages };
 }
-
-/** Typing into the field that is held ends the hold; another unit for it does not. */
-export function releasedBy(want: Want, id: string, before: Entry | undefined, entry: Entry): Want {
-  const isTyped = entry.typed !== before?.typed || entry.unit !== before?.unit;
-  return want.input === id && isTyped ? { ...want, isHeld: false } : want;
-}

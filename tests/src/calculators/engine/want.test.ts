@@ -7,7 +7,8 @@ import {
 } from "../../../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../../../src/calculators/engine/evaluate.ts";
 import { readLink, writeLink } from "../../../../src/calculators/engine/link.ts";
-import { isAsWanted, readWanted, releasedBy, withHeld } from "../../../../src/calculators/engine/want.ts";
+import { releasedBy } from "../../../../src/calculators/engine/release.ts";
+import { isAsWanted, readWanted, withHeld } from "../../../../src/calculators/engine/want.ts";
 import { box } from "./box.ts";
 
 const around: Surroundings = { system: "metric", barometer: { value: 1e5, isExample: true } };
