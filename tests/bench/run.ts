@@ -8,6 +8,7 @@ import { launchBrowser } from "../site/launch-browser.ts";
 import { serve } from "../site/serve.ts";
 import { benchBuild } from "./build.ts";
 import { benchExchanger } from "./exchanger.ts";
+import { benchHostile } from "./hostile.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
@@ -20,6 +21,7 @@ benchExchanger();
 benchTwoStages();
 benchSolving();
 benchReading();
+await benchHostile();
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
 const stops: (() => unknown)[] = [() => rmSync(folder, { recursive: true })];

@@ -22,6 +22,13 @@ export async function violations(
   });
 }
 
+/** Violations of a part of the page as it stands. */
+export async function violationsOf(page: Page, part: string): Promise<readonly string[]> {
+  const axe = new AxeBuilder({ page }).include(part).exclude(".katex-html").setLegacyMode(true);
+  const { violations } = await axe.analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+}
+
 /** Opens what is folded. Of a hundred alike, a few are left. */
 const openFolded = () => {
   const counted = new Map<string, number>();

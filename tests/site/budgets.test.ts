@@ -87,6 +87,29 @@ const laterParts = [
   { part: "links", starts: /^\/_astro\/page-link/, limit: 3.5 * kB },
 ] as const;
 
+/** The parts that nobody takes before they use them, and what each may take beside what their page has by then. */
+const partsOnUse = [
+  { part: "copying and files", starts: /^\/_astro\/copy-menu/, limit: 7 * kB },
+  { part: "comparing with what is held", starts: /^\/_astro\/(compare|kept)\./, limit: 3 * kB },
+] as const;
+
+test.each(partsOnUse)("$part: little is fetched, and only on use", async ({ starts, limit }) => {
+  const path = "/numbers/charge-path/";
+  const later = await scriptsLater(path);
+  const standing = new Set([...scriptsAtFirst(path), ...later]);
+  const own = files.filter((file) => starts.test(file));
+  expect(own.length).toBeGreaterThan(0);
+  expect(own.filter((file) => standing.has(file))).toEqual([]);
+  const list = [...new Set(own.flatMap((file) => [...withImports(file)]))].filter(
+    (file) => !standing.has(file),
+  );
+  expect(sum(list), named(list)).toBeLessThanOrEqual(limit);
+});
+
+test("all formulas that a copied working may need are small together", () => {
+  expect(sizeOf("/working/formulas.json")).toBeLessThanOrEqual(18 * kB);
+});
+
 describe.each(lessonPages)("%s", (path) => {
   test("prose and formulas fit the first flight of a connection", () => {
     expect(zipped(withoutWorking(read(fileOf(path)).toString()))).toBeLessThanOrEqual(14.6 * kB);

@@ -124,7 +124,7 @@ class Reader {
     if (groups.has(name)) return this.inside();
     if (spaces.has(name)) return " ";
     if (nothing.has(name)) return "";
-    if (!operators.has(name)) this.takes(/\s+/);
+    if (!operators.has(name)) this.takes(/\s+(?=[A-Za-z])/);
     // A function parts from its argument, unless that stands in brackets.
     const isBeforeBracket = /^(?:\\mathopen\{\}|\\left|\\bigl)*\(/.test(this.tex.slice(this.at));
     return signs[name] ?? (name.length > 1 && !isBeforeBracket ? `${name} ` : name);
