@@ -68,8 +68,8 @@ async function scriptsLater(path: string): Promise<readonly string[]> {
  * before it did.
  */
 const laterParts = [
-  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 11 * kB },
-  { part: "sheet of a quick answer", starts: /^\/_astro\/quick-sheet/, limit: 13 * kB },
+  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 13 * kB },
+  { part: "sheet of a quick answer", starts: /^\/_astro\/quick-sheet/, limit: 15 * kB },
   { part: "part of a calculator in a lesson", starts: /^\/_astro\/view-sheet/, limit: 6 * kB },
   { part: "field", starts: /^\/_astro\/drawn-field/, limit: 19 * kB },
   { part: "ranking, with hoses", starts: /^\/_astro\/drawn-ranking/, limit: 11 * kB },
