@@ -228,9 +228,9 @@ export function SolvePanel(props: Props) {
       />
       {isTold && (
         <div class="solved">
-          <p>{answer.says}</p>
+          <p class="told">{answer.says}</p>
           {answer.offers.length > 0 && (
-            <p class="offers">
+            <p class="tools">
               {answer.offers.map((offer, i) => (
                 <button type="button" class="btn" key={i} onClick={() => use(offer)}>
                   Use {offer.shown}
@@ -245,7 +245,7 @@ export function SolvePanel(props: Props) {
         {used !== "" && `${used} is written into “${calculator.inputs[inputId]?.label}”.`}
       </p>
       {isAnswerable && (
-        <label class="keep">
+        <label class="told">
           <input
             type="checkbox"
             id={`${calculator.id}-want-held`}

@@ -75,7 +75,7 @@ export interface Patience {
   readonly now: () => number;
 }
 
-const patient: Patience = { budget: 20, now: () => performance.now() };
+const patient: Patience = { budget: 25, now: () => performance.now() };
 
 /** Steps of the coarsest scan, and how often it is made twice as fine. */
 const COARSEST = 24;
