@@ -1,5 +1,5 @@
 import type { FunctionComponent } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Running } from "./use-calculator.ts";
 
@@ -11,14 +11,15 @@ export interface Props {
 /** The calculator asked backwards, folded under its results. What answers is fetched when it opens, or when a result is held. */
 export function Backwards(props: Props) {
   const { want } = props.running.entries;
-  const fold = useRef<HTMLDetailsElement>(null);
+  // Only scripts can answer, so that it is not in the page without them.
+  const [isAwake, setAwake] = useState(false);
+  useLayoutEffect(() => setAwake(true), []);
   const [isOpen, setOpen] = useState(false);
   const [Panel, setPanel] = useState<FunctionComponent<Props> | null>(null);
   const [isLost, setLost] = useState(false);
   const isWanted = want !== undefined;
   useEffect(() => {
-    // It may have been opened before it woke.
-    if (isWanted || fold.current?.open) setOpen(true);
+    if (isWanted) setOpen(true);
   }, [isWanted]);
   useEffect(() => {
     if (!isOpen) return;
@@ -27,10 +28,10 @@ export function Backwards(props: Props) {
       () => setLost(true),
     );
   }, [isOpen]);
+  if (!isAwake) return null;
   return (
     <details
-      ref={fold}
-      class={`folded back needs-js${want?.isHeld ? " is-held" : ""}`}
+      class={`folded back${want?.isHeld ? " is-held" : ""}`}
       open={isOpen}
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
