@@ -226,35 +226,29 @@ export function SolvePanel(props: Props) {
         value={inputId}
         onChoose={(id) => change({ input: id })}
       />
-      {isTold && (
-        <div class="solved">
-          <p class="told">{answer.says}</p>
-          {answer.offers.length > 0 && (
-            <p class="tools">
-              {answer.offers.map((offer, i) => (
-                <button type="button" class="btn" key={i} onClick={() => use(offer)}>
-                  Use {offer.shown}
-                </button>
-              ))}
-            </p>
-          )}
-          {answer.looked !== "" && <p class="msg">{answer.looked}</p>}
-        </div>
-      )}
+      <div class="tools">
+        {isTold && <p class="solved">{answer.says}</p>}
+        {isTold &&
+          answer.offers.map((offer, i) => (
+            <button type="button" class="btn" key={i} onClick={() => use(offer)}>
+              Use {offer.shown}
+            </button>
+          ))}
+        {isAnswerable && (
+          <button
+            type="button"
+            class="btn quiet"
+            id={`${calculator.id}-want-held`}
+            onClick={() => change({ isHeld: !want.isHeld })}
+          >
+            {want.isHeld ? "Stop keeping it so" : "Keep it so when other fields change"}
+          </button>
+        )}
+      </div>
+      {isTold && answer.looked !== "" && <p class="msg">{answer.looked}</p>}
       <p class="msg" role="status">
         {used !== "" && `${used} is written into “${calculator.inputs[inputId]?.label}”.`}
       </p>
-      {isAnswerable && (
-        <label class="told">
-          <input
-            type="checkbox"
-            id={`${calculator.id}-want-held`}
-            checked={want.isHeld}
-            onChange={(event) => change({ isHeld: event.currentTarget.checked })}
-          />
-          Keep it so: when another field changes, find this one again
-        </label>
-      )}
       <Rested says={says} />
     </>
   );

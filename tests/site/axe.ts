@@ -67,7 +67,7 @@ async function askBackwards(page: Page): Promise<void> {
   const panel = page.locator(".back");
   if ((await panel.count()) === 0) return;
   await panel.locator("input[type=text]").fill("-1e12");
-  await panel.locator("input[type=checkbox]").check();
+  await panel.locator("button.quiet").click();
   await panel.locator(":is(.solved, .is-invalid)").waitFor();
 }
 
