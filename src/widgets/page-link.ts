@@ -1,6 +1,7 @@
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Entries } from "../calculators/engine/entry.ts";
-import { isLink, readLink, writeLink } from "../calculators/engine/link.ts";
+import { isLink, writeLink } from "../calculators/engine/link.ts";
+import { readLink } from "../calculators/engine/read-link.ts";
 import { own, type Settings, settings, surroundings, visiting } from "./settings.ts";
 
 /** The calculators that run on this page, in the order they woke. */

@@ -86,16 +86,21 @@ export const readTemplates = (details: Element): Map<string, Element> =>
     ]),
   );
 
+/** The topic of a relation: its folder in calc/, by which templates are fetched. */
+export const topicOf = (relation: string): string => relation.slice(0, relation.lastIndexOf("/"));
+
 /** Fetches the templates that these steps need and the page lacks; one that does not come is left out. */
 export async function fetchTemplates(templates: Map<string, Element>, steps: readonly Step[]): Promise<void> {
   const missing = new Set(steps.map((step) => step.relation).filter((id) => !templates.has(id)));
   await Promise.all(
-    [...missing].map(async (id) => {
-      const answer = await fetch(atRoot(`/working/${id}/`)).catch(() => null);
+    [...new Set([...missing].map(topicOf))].map(async (topic) => {
+      const answer = await fetch(atRoot(`/working/${topic}/`)).catch(() => null);
       if (!answer?.ok) return;
       const fragment = new DOMParser().parseFromString(await answer.text(), "text/html");
-      const item = fragment.querySelector("[data-relation]");
-      if (item) templates.set(id, item);
+      for (const item of fragment.querySelectorAll("[data-relation]")) {
+        const id = item.getAttribute("data-relation") ?? "";
+        if (missing.has(id)) templates.set(id, item);
+      }
     }),
   );
 }

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { type Kind, kinds } from "../../calc/quantity/kinds.ts";
 import { readQuantity } from "../../calc/quantity/read.ts";
 import type { Calculator } from "../../src/calculators/engine/calculator.ts";
-import { readLink } from "../../src/calculators/engine/link.ts";
+import { readLink } from "../../src/calculators/engine/read-link.ts";
 import { anyText } from "../contracts/any-text.ts";
 
 const count = 20_000;

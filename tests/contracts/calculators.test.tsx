@@ -8,7 +8,8 @@ import { exampleEntry as exampleOfBarometer } from "../../src/calculators/engine
 import { type Calculator, isChoice, type When } from "../../src/calculators/engine/calculator.ts";
 import type { Entries } from "../../src/calculators/engine/entry.ts";
 import { type Evaluation, evaluate, tryModel } from "../../src/calculators/engine/evaluate.ts";
-import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
+import { writeLink } from "../../src/calculators/engine/link.ts";
+import { readLink } from "../../src/calculators/engine/read-link.ts";
 import { isShown } from "../../src/calculators/engine/shown.ts";
 import { CalculatorSheet } from "../../src/widgets/calculator-sheet.tsx";
 import { fetchDrawers } from "../../src/widgets/drawing.ts";

@@ -15,7 +15,8 @@ import { isChoice } from "../../src/calculators/engine/calculator.ts";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../src/calculators/engine/evaluate.ts";
 import { exampleAt, version } from "../../src/calculators/engine/former-examples.ts";
-import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
+import { writeLink } from "../../src/calculators/engine/link.ts";
+import { readLink } from "../../src/calculators/engine/read-link.ts";
 import { calculators } from "./every-calculator.ts";
 import { publicIds } from "./public-ids.ts";
 

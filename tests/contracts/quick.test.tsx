@@ -5,8 +5,9 @@ import { exampleEntry as barometer } from "../../src/calculators/engine/baromete
 import { type Input, isChoice } from "../../src/calculators/engine/calculator.ts";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate, tryModel } from "../../src/calculators/engine/evaluate.ts";
-import { readLink, writeLink } from "../../src/calculators/engine/link.ts";
+import { writeLink } from "../../src/calculators/engine/link.ts";
 import { narrow } from "../../src/calculators/engine/narrow.ts";
+import { readLink } from "../../src/calculators/engine/read-link.ts";
 import { isShown } from "../../src/calculators/engine/shown.ts";
 import { widened } from "../../src/calculators/engine/widen.ts";
 import { QuickSheet } from "../../src/widgets/quick-sheet.tsx";

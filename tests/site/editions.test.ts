@@ -8,7 +8,7 @@ import { field, open } from "./site.ts";
 
 const visited = "/numbers/charge-path/";
 const unvisited = "/numbers/air-demand/";
-const fragment = "/working/exchanger/effectiveness/counterflow/";
+const fragment = "/working/exchanger/effectiveness/";
 
 /** Changes a file of a served copy: words that every page and fragment has. */
 function alter(folder: string, path: string, by: string): void {
@@ -117,7 +117,7 @@ test("editions do not mix while the worker is of the older one", async () => {
   for (const path of [visited, unvisited, fragment]) alter(folder, path, " II");
 
   expect(await textOf(page, fragment)).toBe("refused");
-  expect(await textOf(page, "/working/exchanger/effectiveness/parallel-flow/")).toContain("data-relation");
+  expect(await textOf(page, "/working/compression/")).toContain("data-relation");
 
   await open(page, unvisited);
   expect(await heading(page)).toContain("II");

@@ -1,3 +1,5 @@
+import { atRoot } from "../at-root.ts";
+
 /** A relation for a text of a working, as the build writes it. */
 export interface Formula {
   readonly title: string;
@@ -14,7 +16,7 @@ export type Formulas = Readonly<Record<string, Formula>>;
 
 /** Fetches them all at once: they are small, and steps of any choice may come next. */
 export async function fetchFormulas(): Promise<Formulas> {
-  const answer = await fetch("/working/formulas.json");
+  const answer = await fetch(atRoot("/working/formulas.json"));
   if (!answer.ok) throw new Error(`formulas: ${answer.status}`);
   return answer.json();
 }

@@ -1,4 +1,5 @@
 import type { Success } from "../../calculators/engine/evaluate.ts";
+import { atRoot } from "../at-root.ts";
 import { isBarometerGiven } from "./barometer-row.ts";
 import type { Formulas } from "./formulas.ts";
 import { barometerLine, givenLines } from "./numbers-as-text.ts";
@@ -25,7 +26,7 @@ const given = (shown: Shown): readonly string[] => [
 const stepsOf = ({ outcome, formulas, around }: Worked) => workingSteps(outcome, formulas, around);
 
 /** The address of the page of sources, beside the page that a link leads to. */
-const sourceAt = (link: string, key: string): string => new URL(`/sources/#${key}`, link).href;
+const sourceAt = (link: string, key: string): string => new URL(atRoot(`/sources/#${key}`), link).href;
 
 /** Every step in lines of plain text. */
 export function workingAsText(worked: Worked): string {

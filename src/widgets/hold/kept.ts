@@ -2,7 +2,8 @@ import type { UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { readBarometer } from "../../calculators/engine/barometer.ts";
 import type { Calculator } from "../../calculators/engine/calculator.ts";
 import { startEntries } from "../../calculators/engine/entry.ts";
-import { readLink, writeLink } from "../../calculators/engine/link.ts";
+import { writeLink } from "../../calculators/engine/link.ts";
+import { readLink } from "../../calculators/engine/read-link.ts";
 import type { Held } from "./use-hold.ts";
 
 const elevation = "elevation&";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import chargePath from "../../../src/calculators/charge-path.ts";
-import { readLink } from "../../../src/calculators/engine/link.ts";
+import { readLink } from "../../../src/calculators/engine/read-link.ts";
 import { givenText, valueText } from "../../../src/components/value-text.ts";
 import {
   changed,

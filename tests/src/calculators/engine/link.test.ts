@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Entries, type Surroundings, startEntries } from "../../../../src/calculators/engine/entry.ts";
-import { isLink, readLink, writeLink } from "../../../../src/calculators/engine/link.ts";
+import { isLink, writeLink } from "../../../../src/calculators/engine/link.ts";
+import { readLink } from "../../../../src/calculators/engine/read-link.ts";
 import { box } from "./box.ts";
 
 const around: Surroundings = { system: "us", barometer: { value: 99e3, isExample: false } };

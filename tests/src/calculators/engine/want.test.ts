@@ -6,7 +6,8 @@ import {
   type Want,
 } from "../../../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../../../src/calculators/engine/evaluate.ts";
-import { readLink, writeLink } from "../../../../src/calculators/engine/link.ts";
+import { writeLink } from "../../../../src/calculators/engine/link.ts";
+import { readLink } from "../../../../src/calculators/engine/read-link.ts";
 import { releasedBy } from "../../../../src/calculators/engine/release.ts";
 import { isAsWanted, readWanted, withHeld } from "../../../../src/calculators/engine/want.ts";
 import { box } from "./box.ts";
