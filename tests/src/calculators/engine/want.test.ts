@@ -28,10 +28,10 @@ const linkOf = (entries: Entries) => writeLink([{ calculator: box, entries }], {
 
 describe("a wanted result in a link", () => {
   test.each([
-    [want, "box.want=rho;m;20%3B+or+so;kg%2Fm3;lb%2Fft3;held"],
-    [{ ...want, isHeld: false }, "box.want=rho;m;20%3B+or+so;kg%2Fm3;lb%2Fft3"],
-    [{ ...want, typed: "20", shown: "kg/m3" }, "box.want=rho;m;20;kg%2Fm3;held"],
-    [{ ...want, typed: "", shown: "kg/m3", isHeld: false }, "box.want=rho;m;;kg%2Fm3"],
+    [want, "box.want=rho;m;20%3B+or+so;kg/m3;lb/ft3;held"],
+    [{ ...want, isHeld: false }, "box.want=rho;m;20%3B+or+so;kg/m3;lb/ft3"],
+    [{ ...want, typed: "20", shown: "kg/m3" }, "box.want=rho;m;20;kg/m3;held"],
+    [{ ...want, typed: "", shown: "kg/m3", isHeld: false }, "box.want=rho;m;;kg/m3"],
   ])("opens as it was", (one, text) => {
     const link = linkOf({ ...start, want: one });
     expect(link.split("&").at(-1)).toBe(text);
