@@ -84,7 +84,7 @@ const laterParts = [
   { part: "hoses", starts: /^\/_astro\/drawn-hoses/, limit: 8 * kB },
   { part: "keeping", starts: /^\/_astro\/(?:register|announce)/, limit: 3 * kB },
   { part: "solving backwards", starts: /^\/_astro\/solve-panel/, limit: 7 * kB },
-  { part: "links", starts: /^\/_astro\/page-link/, limit: 3.5 * kB },
+  { part: "links", starts: /^\/_astro\/page-link/, limit: 4 * kB },
 ] as const;
 
 /** The parts that nobody takes before they use them, and what each may take beside what their page has by then. */
