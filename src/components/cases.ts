@@ -8,12 +8,15 @@ const SHOWN = 60;
  * the order of the list.
  */
 export function casesShown({ cases }: CheckResult): CheckResult["cases"] {
-  const each = cases[0]?.outputs.length ?? 1;
-  const most = Math.max(1, Math.floor(SHOWN / each));
-  if (cases.length <= most) return cases;
   const farthest = (one: (typeof cases)[number]) =>
     Math.max(...one.outputs.map(({ deviation, pass }) => (pass ? Math.abs(deviation ?? 0) : Infinity)));
-  const chosen = new Set([...cases].sort((a, b) => farthest(b) - farthest(a)).slice(0, most));
+  const chosen = new Set<(typeof cases)[number]>();
+  let rows = 0;
+  for (const one of [...cases].sort((a, b) => farthest(b) - farthest(a))) {
+    rows += one.outputs.length;
+    if (rows > SHOWN && chosen.size > 0) break;
+    chosen.add(one);
+  }
   return cases.filter((one) => chosen.has(one));
 }
 

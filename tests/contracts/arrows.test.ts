@@ -67,6 +67,8 @@ const arrows: readonly Arrow[] = [
       "src/calculators/engine/",
       "src/calculators/*.ts",
       "src/widgets/",
+      // The look of what only a finger needs, by its address.
+      "src/styles/keys.css",
       "npm:preact",
       "npm:nanostores",
       "npm:@nanostores/preact",
