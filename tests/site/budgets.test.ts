@@ -16,11 +16,12 @@ const sizeOf = (file: string): number => {
 const sum = (list: readonly string[]): number => list.reduce((total, file) => total + sizeOf(file), 0);
 const named = (list: readonly string[]): string => list.map((file) => `${file} ${sizeOf(file)}`).join("\n");
 
-/** The files that a page names in its head: scripts, styles, fonts asked for at once. */
+/** The files that a page names in its head: scripts, styles, fonts asked for at once. No screen waits for the style of paper. */
 const headOf = (path: string): readonly string[] =>
   Array.from(
     read(fileOf(path))
       .toString()
+      .replace(/<link[^>]* media="print"[^>]*>/, "")
       .matchAll(/(?:src|href)="(\/_astro\/[^"]+)"/g),
     ([, file = ""]) => file,
   );
