@@ -85,7 +85,7 @@ test("a link carries what is wanted, held or not", async () => {
   await open(page, `/numbers/${id}/`);
   await ask(page, "rho_m", "2.3", "r");
   await held(page).click();
-  await expect.poll(() => page.url(), wait).toMatch(/want=rho_m;r;2\.3;kg%2Fm3;held/);
+  await expect.poll(() => page.url(), wait).toMatch(/want=rho_m;r;2\.3;kg\/m3;held/);
   await expect.poll(() => shownOf(page, "rho_m"), wait).toBe(2.3);
   await page.waitForTimeout(500);
   const ratio = await field(page, id, "r").inputValue();
