@@ -15,9 +15,7 @@ test("Find opens the search, and a word finds the lesson on it", async () => {
   const page = await newVisitor();
   await open(page, "/");
   await page.locator(".head [data-find]").click();
-  expect(await page.locator("#finder input").evaluate((input) => input === document.activeElement)).toBe(
-    true,
-  );
+  await page.locator("#finder input:focus").waitFor();
   expect(await find(page, "density")).toContain("/lessons/charge-density/");
 });
 
