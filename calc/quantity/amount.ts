@@ -77,8 +77,7 @@ function sum(a: Amount, b: Amount, sign: 1 | -1): Amount {
     }
     return { ...a, value, role: "difference", isOnScale: false };
   }
-  const points = [a, b].filter(({ role }) => role === "point");
-  const [point] = points;
+  const point = [a, b].find(({ role }) => role === "point");
   return { ...(point ?? (a.role === "difference" ? a : b)), value };
 }
 

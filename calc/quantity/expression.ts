@@ -7,7 +7,7 @@ export type Operation = "+" | "-" | "*" | "/" | "^";
 
 /** A typed calculation. A unit belongs to all that stands under it, which is a plain number. */
 export type Tree =
-  | { readonly is: "number"; readonly number: number; readonly isDoubtful: boolean }
+  | { readonly is: "number"; readonly number: number }
   | { readonly is: "unit"; readonly typed: string; readonly named: Named; readonly of: Tree }
   | { readonly is: "negative"; readonly of: Tree }
   | { readonly is: Operation; readonly left: Tree; readonly right: Tree };
@@ -116,7 +116,7 @@ class Reader {
     const raised = readRaised(this.rest);
     if (raised) {
       this.rest = raised.rest;
-      return { is: "^", left, right: { is: "number", number: raised.exponent, isDoubtful: false } };
+      return { is: "^", left, right: { is: "number", number: raised.exponent } };
     }
     return this.eat(/^\^/) === undefined ? left : { is: "^", left, right: this.factor() };
   }
@@ -132,13 +132,12 @@ class Reader {
       this.depth -= 1;
       return tree;
     }
-    if (this.eat(/^(?:pi(?![\p{L}])|π)/iu) !== undefined)
-      return { is: "number", number: Math.PI, isDoubtful: false };
+    if (this.eat(/^(?:pi(?![\p{L}])|π)/iu) !== undefined) return { is: "number", number: Math.PI };
     const mixed = /^(\d{1,3})\s+(\d{1,2})\s*\/\s*(\d{1,2})(?![\d.,])/.exec(this.rest);
     if (mixed) {
       this.rest = this.rest.slice(mixed[0].length).trimStart();
       const [whole, over, under] = mixed.slice(1).map(Number) as [number, number, number];
-      return { is: "number", number: whole + over / under, isDoubtful: false };
+      return { is: "number", number: whole + over / under };
     }
     const operand = readOperand(this.rest);
     if (!operand)
@@ -149,7 +148,7 @@ class Reader {
       );
     if (operand.trouble) throw new Refusal(`${quote(this.rest)} is ${operand.trouble} to compute with.`);
     this.rest = operand.rest;
-    return { is: "number", number: operand.number, isDoubtful: operand.isDoubtful };
+    return { is: "number", number: operand.number };
   }
 }
 

@@ -31,7 +31,7 @@ function leadingQuantity(text: string): { number: number; name: string; rest: st
 export function statedMassFlow({ kind, fieldUnit, context, text }: Field): Single {
   const { massOfFlow } = context;
   if (kind !== "massFlow" || !massOfFlow)
-    throw new Refusal(`Only a mass flow can be typed as a volume flow at stated conditions.`);
+    throw new Refusal("Only a mass flow can be typed as a volume flow at stated conditions.");
   const [, flowText = "", conditions = ""] = flowAt.exec(text) ?? [];
   const flow = leadingQuantity(flowText);
   const first = leadingQuantity(conditions);

@@ -4,7 +4,7 @@ import type { Entries, Entry, Surroundings, Want } from "./entry.ts";
 import { version } from "./former-examples.ts";
 import { isShown } from "./shown.ts";
 
-/**
+/*
  * The state of a page in its address, after `#`:
  *
  *     v=2&units=metric&barometer=99.0;kPa&charge-path.T_0=86;degF;degC&charge-path.r=2.4&charge-path.cooler=none
@@ -15,6 +15,7 @@ import { isShown } from "./shown.ts";
  * result stands as `charge-path.want=rho_m;r;2.5;kg/m3;held`: the result, the input to be found, what was typed. Everything
  * in a link is somebody else's data: bounded, checked, and shown as text.
  */
+
 // A typed `~` is written as its code, so that only an example value begins with one.
 const enc = (text: string) =>
   encodeURIComponent(text.toWellFormed())
