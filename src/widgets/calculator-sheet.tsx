@@ -3,10 +3,10 @@ import { useRef } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Evaluation } from "../calculators/engine/evaluate.ts";
 import { withHeld } from "../calculators/engine/want.ts";
-import { Backwards } from "./backwards.tsx";
 import { HoldButtons } from "./hold/hold-buttons.tsx";
 import { useHold } from "./hold/use-hold.ts";
 import { Inputs } from "./inputs.tsx";
+import { LaterFold } from "./later-fold.tsx";
 import { DrawnPicture, picturesFor } from "./picture.tsx";
 import { Results } from "./results.tsx";
 import { Spoken } from "./spoken.tsx";
@@ -35,6 +35,7 @@ export function CalculatorSheet({
   const root = useRef<HTMLDivElement>(null);
   const hold = useHold(calculator, running);
   const compared = hold.compared;
+  const { want } = entries;
   useWorking(root, standing?.outcome ?? null, isStale, around);
 
   // A path is drawn over its fields, everything else under them.
@@ -89,7 +90,16 @@ export function CalculatorSheet({
               beside={compared?.beside}
             />
           )}
-          {!foot && <Backwards calculator={calculator} running={running} />}
+          {!foot && (
+            <LaterFold
+              part="solve"
+              summary={`Work backwards${want?.isHeld ? ", held" : ""}`}
+              class={`back${want?.isHeld ? " is-held" : ""}`}
+              isWanted={want !== undefined}
+              calculator={calculator}
+              running={running}
+            />
+          )}
         </div>
       </div>
       {drawn(false)}

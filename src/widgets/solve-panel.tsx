@@ -12,9 +12,9 @@ import {
 import { type Evaluation, evaluate, type Message, tryModel } from "../calculators/engine/evaluate.ts";
 import { freeInputs, solve, wantedResults } from "../calculators/engine/solve.ts";
 import { entryOfWant, fieldOfResult, isAsWanted, readWanted } from "../calculators/engine/want.ts";
-import type { Props } from "./backwards.tsx";
 import { ChoiceRow } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";
+import type { PanelProps } from "./later-fold.tsx";
 import { type Offer, type Told, tell, typedText, unitOfWanted } from "./solved-text.ts";
 import { Rested } from "./spoken.tsx";
 import { unitLabel } from "./unit-label.ts";
@@ -72,7 +72,7 @@ function answerTo(calculator: Calculator, entries: Entries, around: Surroundings
 }
 
 /** The answer once typing rests, computed while the page has nothing else to do; null until there is one. */
-function useAnswer({ calculator, running }: Props, want: Want | undefined): Answer | null {
+function useAnswer({ calculator, running }: PanelProps, want: Want | undefined): Answer | null {
   const { entries, around } = running;
   const [answer, setAnswer] = useState<Answer | null>(null);
   const write = useRef(running.write);
@@ -134,7 +134,7 @@ const options = (rows: readonly (readonly [string, { readonly label: string }])[
   Object.fromEntries(rows.map(([id, { label }]) => [id, label]));
 
 /** A calculator asked backwards: what is wanted, which field is to be found for it, and what does. */
-export function SolvePanel(props: Props) {
+export default function SolvePanel(props: PanelProps) {
   const { calculator, running } = props;
   const { entries, evaluation, around, standing } = running;
   const results = wantedResults(calculator, entries.choices);
