@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { readdirSync } from "node:fs";
+import { figure, heading } from "./report.ts";
 
 /** Builds the site into a folder and prints how long that takes. */
 export function benchBuild(folder: string): void {
@@ -10,7 +11,11 @@ export function benchBuild(folder: string): void {
   const pages = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((file) =>
     file.endsWith(".html"),
   );
-  console.log(
-    `build                     ${(elapsed / 1000).toFixed(1)} s for ${pages.length} pages, ${Math.round(elapsed / pages.length)} ms a page`,
+  heading("the site");
+  figure(
+    "build",
+    elapsed / 1000,
+    "s",
+    `${pages.length} pages, ${Math.round(elapsed / pages.length)} ms each`,
   );
 }

@@ -6,6 +6,7 @@ import { readQuantity } from "../../calc/quantity/read.ts";
 import type { Calculator } from "../../src/calculators/engine/calculator.ts";
 import { readLink } from "../../src/calculators/engine/read-link.ts";
 import { anyText } from "../contracts/any-text.ts";
+import { figure, heading } from "./report.ts";
 
 const count = 20_000;
 const context = { barometer: 99e3, massOfFlow: (V_dot: number) => V_dot };
@@ -35,7 +36,8 @@ function slowestOf(texts: readonly string[], read: (text: string) => unknown): S
 const printed = (text: string): string =>
   `${JSON.stringify(text.slice(0, 60)).replace(/[^ -~]/gu, (c) => `\\u{${c.codePointAt(0)?.toString(16)}}`)}, ${text.length} characters`;
 
-const found = ({ milliseconds, text }: Slowest): string => `${milliseconds.toFixed(3)} ms: ${printed(text)}`;
+const found = (name: string, { milliseconds, text }: Slowest): void =>
+  figure(name, milliseconds, "ms", printed(text));
 
 async function calculators(): Promise<readonly Calculator[]> {
   const folder = join(import.meta.dirname, "../../src/calculators");
@@ -46,10 +48,11 @@ async function calculators(): Promise<readonly Calculator[]> {
 /** Prints the slowest of many random and hostile texts, typed into a field and given as a link. */
 export async function benchHostile(): Promise<void> {
   const texts = fc.sample(anyText, { numRuns: count, seed: 20 });
-  console.log(`slowest of ${count} random and hostile texts, and of links made of them`);
+  heading(`the slowest of ${count} random and hostile texts, and of links made of them`);
   for (const kind of ["pressure", "massFlow", "ratio"] satisfies Kind[])
-    console.log(
-      `  typed as ${kinds[kind].name.padEnd(17)}${found(slowestOf(texts, (text) => readQuantity(text, kind, kinds[kind].metric, context)))}`,
+    found(
+      `typed as ${kinds[kind].name}`,
+      slowestOf(texts, (text) => readQuantity(text, kind, kinds[kind].metric, context)),
     );
   const all = await calculators();
   const keys = all.flatMap(({ id, inputs }) => Object.keys(inputs).map((input) => `${id}.${input}`));
@@ -62,5 +65,8 @@ export async function benchHostile(): Promise<void> {
       .join("&")
       .slice(0, 64_000),
   );
-  console.log(`  opened as a link          ${found(slowestOf(links, (link) => readLink(link, all)))}`);
+  found(
+    "opened as a link",
+    slowestOf(links, (link) => readLink(link, all)),
+  );
 }

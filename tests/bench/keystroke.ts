@@ -1,4 +1,5 @@
 import type { Browser, Page } from "playwright-core";
+import { figure, heading } from "./report.ts";
 
 const keystrokes = 60;
 
@@ -50,19 +51,20 @@ async function type(
   return (await paintedSoFar()).slice(1);
 }
 
-const ms = (x: number) => `${x.toFixed(1)} ms`;
-
 /** Prints how long a key takes on two pages, at full speed and slowed down. */
 export async function benchKeystrokes(browser: Browser, address: string): Promise<void> {
+  heading("from a key to the painted result");
   for (const what of typed) {
-    console.log(`keystroke, ${what.calculator}`);
     for (const slowdown of [1, 6]) {
       const page = await browser.newPage();
       const painted = (await type(page, address, what, slowdown)).toSorted((a, b) => a - b);
       await page.close();
-      const at = (part: number) => ms(painted[Math.floor(part * (painted.length - 1))] ?? Number.NaN);
-      console.log(
-        `  ${slowdown}× slowdown            painted after ${at(0.5)} (median), ${at(0.95)} (95 of 100)`,
+      const at = (part: number) => painted[Math.floor(part * (painted.length - 1))] ?? Number.NaN;
+      figure(
+        `${what.calculator}, ${slowdown} × slowed down`,
+        at(0.5),
+        "ms",
+        `95 of 100 within ${at(0.95).toFixed(0)} ms`,
       );
     }
   }

@@ -17,9 +17,3 @@ export function perSecond(run: (i: number) => unknown, milliseconds = 200): numb
 
 /** How many times as fast one is as the other, in two figures. */
 export const times = (ours: number, theirs: number) => `${Number((ours / theirs).toPrecision(2))} times`;
-
-/** A rate as it is printed: two figures, in thousands where there are thousands. */
-export function rate(times: number): string {
-  const rounded = Number(times.toPrecision(2));
-  return `${rounded.toLocaleString("en").replaceAll(",", " ")} per second`;
-}

@@ -9,7 +9,8 @@ import { enthalpy } from "../../calc/fluids/enthalpy.ts";
 import { gasConstant } from "../../calc/fluids/gas-constant.ts";
 import { heatCapacity } from "../../calc/fluids/heat-capacity.ts";
 import { viscosity } from "../../calc/fluids/viscosity.ts";
-import { perSecond, rate, times } from "./per-second.ts";
+import { perSecond, times } from "./per-second.ts";
+import { figure, heading, skipped } from "./report.ts";
 
 /** Another value each time, so that nothing can be kept from one run to the next. */
 const step = (i: number) => (i % 97) / 97;
@@ -73,6 +74,9 @@ while time.perf_counter() - start < 3:
 print(count / (time.perf_counter() - start))
 `;
 
+/** Why a comparison is left out. */
+export const noIapws = "skipped: no Python here has iapws (Debian: python3-iapws)";
+
 /** States of dry air per second of the open library iapws, or null where it is not installed. */
 function iapwsPerSecond(): number | null {
   // Debian's packages belong to its own Python, which need not be the first on the path.
@@ -85,18 +89,16 @@ function iapwsPerSecond(): number | null {
 
 /** Prints how fast the models are, and open libraries for the same in the same run. */
 export function benchPhysics(): void {
-  console.log(`compressor outlet         ${rate(perSecond(outlet))}`);
-  console.log(`charge path, moist air    ${rate(perSecond(path))}`);
+  heading("models of air");
+  figure("compressor outlet", perSecond(outlet), "per second");
+  figure("charge path, moist air", perSecond(path), "per second");
   const ours = perSecond(moistAir);
   const theirs = psychrolibPerSecond();
-  console.log(`moist-air state           ${rate(ours)}`);
-  console.log(`  psychrolib              ${rate(theirs)}; ours is ${times(ours, theirs)} as fast`);
+  figure("moist-air state", ours, "per second");
+  figure("moist-air state, psychrolib", theirs, "per second", `ours is ${times(ours, theirs)} as fast`);
   const air = perSecond(dryAir);
   const reference = iapwsPerSecond();
-  console.log(`dry-air state             ${rate(air)}`);
-  console.log(
-    reference === null
-      ? "  iapws                   skipped: no Python here has iapws (Debian: python3-iapws)"
-      : `  iapws                   ${rate(reference)}; ours is ${times(air, reference)} as fast`,
-  );
+  figure("dry-air state", air, "per second");
+  if (reference === null) skipped("dry-air state, iapws", noIapws);
+  else figure("dry-air state, iapws", reference, "per second", `ours is ${times(air, reference)} as fast`);
 }

@@ -2,6 +2,7 @@ import { globSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { syllable } from "syllable";
 import { childrenOf, parsePage, textsOf, wordsOf } from "../contracts/page.ts";
+import { heading } from "./report.ts";
 
 const root = join(import.meta.dirname, "../..");
 const sentences = new Intl.Segmenter("en", { granularity: "sentence" });
@@ -43,10 +44,11 @@ function readingOf(source: string): Reading {
 
 /** Prints how easily each lesson reads. */
 export function benchReading(): void {
+  heading("how easily lessons read");
   for (const file of globSync(join(root, "content/lessons/*.mdx")).sort()) {
     const { words, sentences, length, ease, grade } = readingOf(readFileSync(file, "utf8"));
     console.log(
-      `${basename(file, ".mdx").padEnd(26)}${words} words, ${sentences} sentences of ${length.toFixed(1)}; reading ease ${ease.toFixed(0)}, grade ${grade.toFixed(1)}`,
+      `  ${basename(file, ".mdx").padEnd(26)}${words} words, ${sentences} sentences of ${length.toFixed(1)}; reading ease ${ease.toFixed(0)}, grade ${grade.toFixed(1)}`,
     );
   }
 }

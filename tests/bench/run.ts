@@ -1,7 +1,7 @@
-// Prints speeds, ratios and how the lessons read. Speeds belong to the machine that they were measured on, so no test
-// asserts them.
+// Prints speeds, ratios, their change since they were last recorded, and how the lessons read; `-- --record` records them.
+// Speeds belong to the machine that they were measured on, so no test asserts them.
 import { mkdtempSync, rmSync } from "node:fs";
-import { cpus, tmpdir } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { launchBrowser } from "../site/launch-browser.ts";
@@ -12,10 +12,11 @@ import { benchHostile } from "./hostile.ts";
 import { benchKeystrokes } from "./keystroke.ts";
 import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
+import { begin, end } from "./report.ts";
 import { benchSolving } from "./solving.ts";
 import { benchTwoStages } from "./two-stages.ts";
 
-console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
+begin();
 benchPhysics();
 benchExchanger();
 benchTwoStages();
@@ -34,3 +35,4 @@ try {
 } finally {
   for (const stop of stops) await stop();
 }
+end(process.argv.includes("--record"));

@@ -4,6 +4,7 @@ import type { Calculator } from "../../src/calculators/engine/calculator.ts";
 import { type Given, tryModel } from "../../src/calculators/engine/evaluate.ts";
 import { solve } from "../../src/calculators/engine/solve.ts";
 import twoStageSplit from "../../src/calculators/two-stage-split.ts";
+import { figure, heading } from "./report.ts";
 
 const startOf = ({ inputs }: Calculator): Given =>
   Object.fromEntries(Object.entries(inputs).map(([id, { start }]) => [id, start]));
@@ -24,15 +25,18 @@ function bench(calculator: Calculator, result: string, input: string): void {
     if (solved.kind !== "refused") points.push(solved.points);
   }
   taken.sort((a, b) => a - b);
-  const at = (i: number) => `${(taken[i] ?? Number.NaN).toFixed(1)} ms`;
-  console.log(
-    `  ${`${calculator.id}, ${result} by ${input}`.padEnd(36)} ${at(rounds >> 1)}, at most ${at(rounds - 1)}; looks at ${Math.min(...points)} values or more`,
+  const at = (i: number) => taken[i] ?? Number.NaN;
+  figure(
+    `${calculator.id}, ${result} by ${input}`,
+    at(rounds >> 1),
+    "ms",
+    `at most ${at(rounds - 1).toFixed(1)} ms; looks at ${Math.min(...points)} values or more`,
   );
 }
 
 /** Prints how long it takes to find an input for a wanted result (aim: 50 ms). */
 export function benchSolving(): void {
-  console.log("solving backwards");
+  heading("solving backwards");
   bench(chargePath, "rho_m", "r");
   bench(coolerRating, "T_3", "UA");
   bench(twoStageSplit, "W_c12", "p_m");

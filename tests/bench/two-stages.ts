@@ -1,6 +1,7 @@
 import { chargePath } from "../../calc/charge/charge-path.ts";
 import { twoStageSplit } from "../../calc/charge/two-stage-split.ts";
-import { perSecond, rate } from "./per-second.ts";
+import { perSecond } from "./per-second.ts";
+import { figure, heading } from "./report.ts";
 
 /** Another value each time, so that nothing can be kept from one run to the next. */
 const step = (i: number) => (i % 9973) / 9973;
@@ -53,15 +54,13 @@ const split = (i: number, more = {}) =>
 
 const limits = { T_2_most: 423.15, T_3_most: 333.15, T_4_most: 463.15, W_b_most: 60e3, r_1_most: 2.4 };
 
-const each = (perSecond: number) => `${rate(perSecond)}, ${(1e3 / perSecond).toFixed(2)} ms each`;
-
 /** Prints how fast two stages are: the path, and the best split with all its comparisons (aim: a millisecond). */
 export function benchTwoStages(): void {
-  console.log(`two-stage path, moist air ${rate(perSecond(path))}`);
-  console.log(`best split, dry air       ${each(perSecond((i) => split(i, { humidity: "dry" })))}`);
-  console.log(`  moist air               ${each(perSecond(split))}`);
-  console.log(`  moist air, with limits  ${each(perSecond((i) => split(i, limits)))}`);
-  console.log(
-    `  one more split of it    ${each(perSecond((i) => split(0, { split: "given", r_1: 1.3 + step(i) })))}`,
-  );
+  heading("two stages");
+  figure("two-stage path, moist air", perSecond(path), "per second");
+  const each = (name: string, run: (i: number) => unknown) => figure(name, 1e3 / perSecond(run), "ms");
+  each("best split, dry air", (i) => split(i, { humidity: "dry" }));
+  each("best split, moist air", split);
+  each("best split, moist air, with limits", (i) => split(i, limits));
+  each("one more split of it", (i) => split(0, { split: "given", r_1: 1.3 + step(i) }));
 }
