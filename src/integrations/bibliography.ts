@@ -9,6 +9,8 @@ export interface Reference {
   readonly key: string;
   /** The whole reference, as HTML. */
   readonly html: string;
+  /** The same as a line of text. */
+  readonly text: string;
   /** How text names it: authors or number, and year. */
   readonly short: string;
 }
@@ -21,10 +23,12 @@ const withoutWrapper = (entry: string): string => entry.replace(/^\s*<div[^>]*>|
 function format(): Map<string, Reference> {
   const all = new Cite(bibtex);
   const entries = all.format("bibliography", { ...options, format: "html", asEntryArray: true });
+  const texts = new Map(all.format("bibliography", { ...options, format: "text", asEntryArray: true }));
   return new Map(
     entries.map(([key, entry]) => {
       const one = new Cite(all.data.filter(({ id }) => id === key));
-      return [key, { key, html: withoutWrapper(entry), short: one.format("citation", options) }];
+      const text = texts.get(key)?.trim() ?? "";
+      return [key, { key, html: withoutWrapper(entry), text, short: one.format("citation", options) }];
     }),
   );
 }

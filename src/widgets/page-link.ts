@@ -2,6 +2,7 @@ import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Entries } from "../calculators/engine/entry.ts";
 import { isLink, writeLink } from "../calculators/engine/link.ts";
 import { readLink } from "../calculators/engine/read-link.ts";
+import { atRoot } from "./at-root.ts";
 import { own, type Settings, settings, surroundings, visiting } from "./settings.ts";
 
 /** The calculators that run on this page, in the order they woke. */
@@ -13,9 +14,15 @@ function pageState(how: { readonly isDraft?: boolean } = {}): string {
   return writeLink([...running.values()], { ...surroundings.get(), barometerEntry: barometer }, how);
 }
 
-/** The address of this page with everything that stands in its calculators. */
-export const pageLink = (): string =>
-  `${location.origin}${location.pathname}${location.search}#${pageState()}`;
+/** The address of this page with everything that stands in its calculators; in a frame, of the page whose calculator it is. */
+export function pageLink(): string {
+  const whole = document.querySelector<HTMLElement>("[data-embed]")?.dataset["embed"];
+  return `${location.origin}${whole ?? location.pathname + location.search}#${pageState()}`;
+}
+
+/** The address of a calculator alone, to be framed, with what stands in it. */
+export const frameLink = ({ id }: Calculator): string =>
+  `${location.origin}${atRoot(`/embed/${id}/`)}#${pageState()}`;
 
 /**
  * What this tab's history keeps of a page beside its address: the visitor's own work, so that a reload, or a jump to an

@@ -21,6 +21,13 @@ export function Tools({
     const menu = await import("./exports/copy-menu.tsx");
     setMenu(() => menu.CopyMenu);
   };
+  const printSheet = async ({ currentTarget }: { currentTarget: Element }) => {
+    const sheet = currentTarget.closest<HTMLElement>("[data-calculator]");
+    const part = await import("./paper/print-sheet.tsx").catch(() => null);
+    // Without that part the page is printed as it stands.
+    if (sheet && part) await part.printSheet(shown, sheet);
+    else print();
+  };
   return (
     <div class="tools needs-js">
       <button type="button" class="btn" onClick={copyLink}>
@@ -31,7 +38,7 @@ export function Tools({
         {Menu && <Menu shown={shown} copy={copy} />}
       </details>
       {children}
-      <button type="button" class="btn quiet" onClick={() => print()}>
+      <button type="button" class="btn quiet on-page" onClick={printSheet}>
         Print
       </button>
       <button type="button" class="btn quiet" onClick={onReset}>

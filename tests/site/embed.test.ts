@@ -2,16 +2,23 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { embedPages, numberPages } from "./dist.ts";
-import { address, newVisitor, parse, resultsOf } from "./site.ts";
+import { growingScript } from "../../src/widgets/frame-snippet.ts";
+import { embedPages, examplePages, fileOf, numberPages, read } from "./dist.ts";
+import { address, newVisitor, notANumber, open, parse } from "./site.ts";
+
+const calculators = embedPages.filter((path) => !path.startsWith("/embed/example/"));
+const questions = embedPages.filter((path) => path.startsWith("/embed/example/"));
 
 // Somebody else's site: its pages frame what their address names, with a sandbox or without.
 const other = createServer((request, response) => {
   const { searchParams } = new URL(request.url ?? "/", "http://localhost");
   const sandbox = searchParams.has("sandbox") ? ' sandbox="allow-scripts"' : "";
+  const [width, height] = [searchParams.get("width") ?? "900", searchParams.get("height") ?? "1200"];
+  const state = searchParams.has("state") ? `#${searchParams.get("state")}` : "";
+  const lines = searchParams.has("grows") ? growingScript(`${address}/`) : "";
   response.setHeader("content-type", "text/html");
   response.end(
-    `<!doctype html><title>Other</title><iframe width="900" height="1200"${sandbox} src="${address}${searchParams.get("frames")}"></iframe>`,
+    `<!doctype html><title>Other</title><iframe width="${width}" height="${height}"${sandbox} src="${address}${searchParams.get("frames")}${state}"></iframe>${lines}`,
   );
 });
 let elsewhere = "";
@@ -33,8 +40,9 @@ function complaintsOf(page: Page): readonly string[] {
   return found;
 }
 
-test("every calculator has a page to be framed", () => {
-  expect(embedPages.map((path) => path.replace("/embed/", "/numbers/"))).toEqual(numberPages);
+test("every calculator and every example has a page to be framed", () => {
+  expect(calculators.map((path) => path.replace("/embed/", "/numbers/"))).toEqual(numberPages);
+  expect(questions.map((path) => path.replace("/embed/example/", "/examples/"))).toEqual(examplePages);
 });
 
 describe.each([
@@ -74,25 +82,119 @@ test.each(["/numbers/compressor-outlet/", "/", "/lessons/compression/", "/nowher
   },
 );
 
-test("each alone shows its results, and its link to the whole", async () => {
-  for (const path of embedPages) {
+describe.each(calculators)("%s", (path) => {
+  test.each([400, 600])(
+    "in a frame of %d px elsewhere shows its results, and scrolls inside",
+    async (height) => {
+      const page = await newVisitor({ viewport: { width: 420, height: 800 } });
+      const complaints = complaintsOf(page);
+      await page.goto(`${elsewhere}/?frames=${path}&sandbox&width=390&height=${height}`);
+      const frame = page.frameLocator("iframe");
+      await frame.locator(".tools").first().waitFor();
+      const id = path.split("/")[2] ?? "";
+      const results = await frame.locator("[data-result]").allInnerTexts();
+      expect(results.length).toBeGreaterThan(0);
+      for (const text of results) if (text !== "—") expect(parse(text), text).not.toBeNaN();
+      expect(await frame.locator("main").innerText()).not.toMatch(notANumber);
+      const link = frame.locator(`main a[href="/numbers/${id}/"]`).last();
+      expect(await link.getAttribute("target")).toBe("_blank");
+      const inside = page.frames()[1];
+      const size = await inside?.evaluate(() => {
+        const { scrollWidth, clientWidth, scrollHeight, clientHeight } = document.documentElement;
+        scrollTo(0, scrollHeight);
+        return { wider: scrollWidth - clientWidth, higher: scrollHeight - clientHeight, scrolled: scrollY };
+      });
+      expect(size?.wider).toBeLessThanOrEqual(0);
+      expect(Math.abs((size?.scrolled ?? 0) - (size?.higher ?? 0))).toBeLessThan(2);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
+
+test("a link's values stand in the frame", async () => {
+  const page = await newVisitor();
+  const state = encodeURIComponent("v=2&units=us&compressor-outlet.r=2.75;1");
+  await page.goto(`${elsewhere}/?frames=/embed/compressor-outlet/&sandbox&state=${state}`);
+  const frame = page.frameLocator("iframe");
+  await frame.locator(".tools").waitFor();
+  await frame.locator("#compressor-outlet-r").waitFor();
+  await expect.poll(() => frame.locator("#compressor-outlet-r").inputValue()).toBe("2.75");
+  await expect.poll(() => frame.locator(".get").innerText()).toContain("°F");
+});
+
+test("the frame becomes as high as what stands in it, each time that changes", async () => {
+  const page = await newVisitor({ viewport: { width: 420, height: 800 } });
+  await page.goto(`${elsewhere}/?frames=/embed/charge-path/&sandbox&width=390&height=400&grows`);
+  const inner = () =>
+    page.frames()[1]?.evaluate(() => {
+      const { scrollHeight, clientHeight } = document.documentElement;
+      return scrollHeight - clientHeight;
+    });
+  await page.frameLocator("iframe").locator(".tools").waitFor();
+  await expect.poll(inner).toBe(0);
+  const height = () => page.locator("iframe").evaluate((frame) => frame.getBoundingClientRect().height);
+  const before = await height();
+  await page.frameLocator("iframe").locator("[id='charge-path-stages']").selectOption("two");
+  await expect.poll(height).toBeGreaterThan(before + 100);
+  await expect.poll(inner).toBe(0);
+});
+
+describe.each(questions)("%s", (path) => {
+  test("asks, and does not answer", async () => {
+    const whole = path.replace("/embed/example/", "/examples/");
     const page = await newVisitor();
-    const complaints = complaintsOf(page);
-    await page.goto(path);
-    await page.locator(".tools").waitFor();
-    const id = path.split("/")[2] ?? "";
-    for (const [key, text] of Object.entries(await resultsOf(page, id)))
-      expect(parse(text), `${path} ${key}`).not.toBeNaN();
-    const link = page.locator(`main a[href="/numbers/${id}/"]`).last();
-    expect(await link.getAttribute("target")).toBe("_blank");
-    expect(complaints, path).toEqual([]);
+    await open(page, whole);
+    const answers = await page.locator(".found .res output").allInnerTexts();
+    const number = await page.locator(".found .answer output").evaluateAll(([one]) => one?.textContent ?? "");
+    expect([...answers, number].join("")).toMatch(/\d/);
+    const html = read(fileOf(path)).toString();
+    expect(html).not.toContain(`<output>${number}</output>`);
+    expect(html).not.toMatch(/class="(?:work|step|found|folded question wrong|tools)/);
+    // Neither the answer in words, nor a way to it.
+    await page.goto(`${elsewhere}/?frames=${path}&sandbox&width=390&height=600`);
+    const frame = page.frameLocator("iframe");
+    const text = await frame.locator("main").innerText();
+    expect(text).toMatch(/Asked/);
+    expect(text).not.toContain(` ${number} `);
+    expect(await frame.locator("main a[href*='/numbers/'], main a[href*='/examples/']").count()).toBe(0);
+    expect(
+      await frame.locator("html").evaluate((root) => root.scrollWidth - root.clientWidth),
+    ).toBeLessThanOrEqual(0);
     await page.context().close();
-  }
-}, 120_000);
+  });
+});
+
+test("instructors take the lines for a frame, and they work", async () => {
+  const page = await newVisitor({ permissions: ["clipboard-read", "clipboard-write"] });
+  await open(page, "/instructors/");
+  await page.locator("#framed").selectOption("/embed/example/grain-elevator/");
+  await page.locator("#frame-height").selectOption("400");
+  await page.getByRole("button", { name: "Copy these lines" }).press("Enter");
+  await page.locator("[data-copy-frame] ~ [role=status]", { hasText: "Copied." }).waitFor();
+  const lines = await page.evaluate(() => navigator.clipboard.readText());
+  expect(lines).toContain(`src="${address}/embed/example/grain-elevator/"`);
+  expect(lines).toContain('height="400"');
+  await page.goto(elsewhere);
+  await page.setContent(lines);
+  await page.frameLocator("iframe").locator("h1").waitFor();
+});
+
+test("a calculator's own page gives the lines with what was typed", async () => {
+  const page = await newVisitor({ permissions: ["clipboard-read", "clipboard-write"] });
+  await open(page, "/numbers/compressor-outlet/");
+  await page.locator("#compressor-outlet-r").fill("2.75");
+  await page.locator(".exports > summary").click();
+  await page.getByRole("button", { name: "Frame for a course page" }).click();
+  await page.locator(".tools [role=status]", { hasText: "Frame copied." }).waitFor();
+  const lines = await page.evaluate(() => navigator.clipboard.readText());
+  expect(lines).toContain(`src="${address}/embed/compressor-outlet/#v=2`);
+  expect(lines).toContain("compressor-outlet.r=2.75");
+});
 
 test("without scripts there is a sentence, and the link", async () => {
   const page = await newVisitor({ javaScriptEnabled: false });
-  await page.goto(embedPages[0] ?? "");
+  await page.goto(calculators[0] ?? "");
   expect(await page.locator("main").innerText()).toContain("needs JavaScript");
   expect(await page.locator("main a").getAttribute("href")).toBe(numberPages[0]);
 });

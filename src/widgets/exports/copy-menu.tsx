@@ -1,5 +1,6 @@
 import type { CopyText } from "../copying.tsx";
-import { pageLink } from "../page-link.ts";
+import { frameSnippet } from "../frame-snippet.ts";
+import { frameLink, pageLink } from "../page-link.ts";
 import { asCsv } from "./csv.ts";
 import { fetchFormulas } from "./formulas.ts";
 import { asJson } from "./json.ts";
@@ -40,6 +41,11 @@ export function CopyMenu({ shown, copy }: { shown: Shown; copy: CopyText }) {
         {button("Numbers as text", () => copy("Numbers", async () => numbersAsText(shown, pageLink())))}
         {Object.entries(workings).map(([what, write]) => button(what, () => copyWorking(what, write)))}
         {button("JSON", () => copy("JSON", async () => asJson(shown, pageLink())), false)}
+        {button(
+          "Frame for a course page",
+          () => copy("Frame", async () => frameSnippet(calculator.title, frameLink(calculator), 600)),
+          false,
+        )}
       </fieldset>
       <fieldset aria-labelledby={`${part}-save`}>
         <span id={`${part}-save`}>Save as a file</span>
