@@ -29,7 +29,7 @@ export function ChoiceRow({ id, choice, value, arrangement, onChoose }: Props) {
         ))}
       </select>
       {choice.help !== "" && (
-        <p class="msg" id={`${id}-msg`}>
+        <p class="msg help" id={`${id}-msg`}>
           {choice.help}
         </p>
       )}

@@ -167,7 +167,7 @@ export function FieldRow({
               <Says message={message} />
             </p>
           ))}
-          {tone !== "is-invalid" && help !== "" && <p>{help}</p>}
+          {tone !== "is-invalid" && help !== "" && <p class="help">{help}</p>}
         </div>
       )}
     </div>

@@ -78,6 +78,12 @@ describe.each(numberPages)("%s as a sheet", (path) => {
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         ),
       ).toBeLessThanOrEqual(0);
+      const cut = await page
+        .locator(".steps .calc")
+        .evaluateAll((formulas) =>
+          formulas.filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent),
+        );
+      expect(cut).toEqual([]);
     }
     for (const { format, box } of papers) {
       const made = (await page.pdf({ format, preferCSSPageSize: true })).toString("latin1");
