@@ -103,6 +103,16 @@ export function CalculatorSheet({
         </div>
       </div>
       {drawn(false)}
+      {!foot && (
+        <LaterFold
+          part="sweep"
+          summary="How it changes"
+          class="swept"
+          isWanted={false}
+          calculator={calculator}
+          running={running}
+        />
+      )}
       <Tools shown={{ calculator, entries, outcome: evaluation.outcome, around }} onReset={running.reset}>
         <HoldButtons hold={hold} isStale={isStale} />
       </Tools>

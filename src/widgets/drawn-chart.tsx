@@ -10,10 +10,10 @@ import {
 } from "../calculators/engine/calculator.ts";
 import { barometerContext } from "../calculators/engine/entry.ts";
 import { type Given, tryModel } from "../calculators/engine/evaluate.ts";
+import { type Point, partWithValues, pointsAlong } from "../calculators/engine/points-along.ts";
 import type { State } from "./drawing.ts";
 import { Chart } from "./pictures/Chart.tsx";
 import type { CurvePoint } from "./pictures/types.ts";
-import { type Point, partWithValues, sweep } from "./sweep.ts";
 import { unitLabel } from "./unit-label.ts";
 
 function quantityOf(calculator: Calculator, id: string): { label: string; kind: Kind } {
@@ -62,7 +62,7 @@ export default function DrawnChart(props: { picture: Picture<string, string>; st
       const held: Given = { ...(picture.holding as Given), ...(curve.with as Given) };
       const value = (at: SI): SI =>
         modelAt({ ...held, [picture.vary]: at })?.[curve.y ?? picture.y] ?? Number.NaN;
-      return sweep(value, from, to);
+      return pointsAlong(value, from, to);
     });
   const wide = sweepAll(fromFirst, toLast);
   const [from, to] = partWithValues(wide.flat(), marked, fromFirst, toLast);

@@ -14,6 +14,7 @@ import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
 import { begin, end } from "./report.ts";
 import { benchSolving } from "./solving.ts";
+import { benchSweeping } from "./sweeping.ts";
 import { benchTwoStages } from "./two-stages.ts";
 
 begin();
@@ -21,6 +22,7 @@ benchPhysics();
 benchExchanger();
 benchTwoStages();
 benchSolving();
+benchSweeping();
 benchReading();
 await benchHostile();
 

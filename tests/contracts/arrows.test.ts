@@ -73,6 +73,8 @@ const arrows: readonly Arrow[] = [
       "npm:nanostores",
       "npm:@nanostores/preact",
       "npm:d3-contour",
+      "npm:lean-qr",
+      "npm:lean-qr/extras/svg",
     ],
     because: "widgets know what a calculator is, never one by name, and little may reach the browser",
   },

@@ -2,6 +2,7 @@ import type { CopyText } from "../copying.tsx";
 import { frameSnippet } from "../frame-snippet.ts";
 import { frameLink, pageLink } from "../page-link.ts";
 import { asCsv } from "./csv.ts";
+import { mark } from "./csv-text.ts";
 import { fetchFormulas } from "./formulas.ts";
 import { asJson } from "./json.ts";
 import { numbersAsText } from "./numbers-as-text.ts";
@@ -14,9 +15,6 @@ const workings = {
   "Working as TeX": workingAsTex,
   "Working as Markdown": workingAsMarkdown,
 } as const;
-
-/** A byte order mark, by which spreadsheets know the letters of a file. */
-const mark = "\ufeff";
 
 /** The forms in which a calculator can be taken along. Without an outcome there are no numbers and no working. */
 export function CopyMenu({ shown, copy }: { shown: Shown; copy: CopyText }) {

@@ -1,4 +1,5 @@
 import { barometerRow } from "./barometer-row.ts";
+import { type Cell, csvText } from "./csv-text.ts";
 import {
   type GivenRow,
   givenNumber,
@@ -10,18 +11,6 @@ import {
   siNumber,
   siUnit,
 } from "./rows.ts";
-
-/** A text that a table of numbers could run as a formula begins with an apostrophe, which makes it a text there. */
-const asText = (text: string): string => (/^[\s]*[=+\-−@\t\r]/.test(text) ? `'${text}` : text);
-
-/** As RFC 4180 has it. */
-const quoted = (cell: string): string =>
-  /[",\r\n]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
-
-type Cell = string | number;
-
-/** A number stays a number, whatever it begins with. */
-const cellOf = (cell: Cell): string => (typeof cell === "number" ? String(cell) : quoted(asText(cell)));
 
 const columns = ["part", "id", "label", "value", "unit", "SI value", "SI unit", "note"] as const;
 type Line = readonly [
@@ -60,5 +49,5 @@ export function asCsv(shown: Shown, link: string): string {
     ...resultRows(shown, { withPictures: true }).map((row) => resultLine(row, shown)),
     ["link", "", shown.calculator.title, link, "", "", "", ""],
   ];
-  return `${lines.map((line) => line.map(cellOf).join(",")).join("\r\n")}\r\n`;
+  return csvText(lines);
 }

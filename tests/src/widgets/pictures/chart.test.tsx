@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { pointsAlong } from "../../../../src/calculators/engine/points-along.ts";
 import { meet } from "../../../../src/widgets/pictures/boxes.ts";
 import { Chart, describeChart } from "../../../../src/widgets/pictures/Chart.tsx";
 import { layoutChart, narrowSize, wideSize } from "../../../../src/widgets/pictures/chart-layout.ts";
 import type { Bound, ChartProps } from "../../../../src/widgets/pictures/types.ts";
-import { sweep } from "../../../../src/widgets/sweep.ts";
 import { broken, collisions, drawings, narrow, texts, walk, wide } from "./svg.ts";
 
 const curve = (from: number, to: number, f: (x: number) => number, steps = 60) =>
@@ -301,7 +301,7 @@ describe("where the model refuses", () => {
     title: "Swept",
     x: { label: "x", unit: "", from: 0, to: 4 },
     y: { label: "y", unit: "kW" },
-    curves: [{ label: "a", points: sweep(f, 0, 4) }],
+    curves: [{ label: "a", points: pointsAlong(f, 0, 4) }],
   });
   const highest = (props: ChartProps) => {
     const { yTicks } = layoutChart(props, wideSize);
@@ -346,7 +346,7 @@ describe("where the model refuses", () => {
       (x: number) => (x > 3 ? x : Number.NaN),
       () => Number.NaN,
     ];
-    const curves = parts.map((f, i) => ({ label: `part ${i}`, points: sweep(f, 0, 4) }));
+    const curves = parts.map((f, i) => ({ label: `part ${i}`, points: pointsAlong(f, 0, 4) }));
     const props = { ...swept(Math.abs), curves };
     const { labels } = layoutChart(props, narrowSize);
     expect(labels.map(({ lines }) => lines.join(" ")).sort()).toEqual(["part 0", "part 1"]);

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { partWithValues, sweep } from "../../../src/widgets/sweep.ts";
+import { partWithValues, pointsAlong } from "../../../../src/calculators/engine/points-along.ts";
 
-const valued = (points: ReturnType<typeof sweep>) => points.filter(([, y]) => Number.isFinite(y));
+const valued = (points: ReturnType<typeof pointsAlong>) => points.filter(([, y]) => Number.isFinite(y));
 
-describe("a sweep", () => {
+describe("points along a way", () => {
   test("takes even steps where there are values throughout, and both ends", () => {
-    const points = sweep((x) => 2 * x, 1, 5);
+    const points = pointsAlong((x) => 2 * x, 1, 5);
     expect(points).toHaveLength(41);
     expect([points[0], points[20], points[40]]).toEqual([
       [1, 2],
@@ -17,7 +17,7 @@ describe("a sweep", () => {
   test("leads on to where a curve ends, on either side, in order", () => {
     // A circle about 0 whose ends lie between two steps.
     const radius = 0.987654;
-    const points = sweep((x) => Math.sqrt(radius ** 2 - x ** 2), -2, 2);
+    const points = pointsAlong((x) => Math.sqrt(radius ** 2 - x ** 2), -2, 2);
     const found = valued(points);
     expect(found[0]?.[0]).toBeCloseTo(-radius, 4);
     expect(found.at(-1)?.[0]).toBeCloseTo(radius, 4);
@@ -32,12 +32,12 @@ describe("a sweep", () => {
 
   test("stands at places where the function was asked, and says what it gave", () => {
     const f = (x: number) => (x < 0.3141 ? 1 / (1 - x) : Number.NaN);
-    for (const [x, y] of sweep(f, 0, 1)) expect(y).toBe(f(x));
-    expect(valued(sweep(f, 0, 1)).at(-1)?.[0]).toBeCloseTo(0.3141, 4);
+    for (const [x, y] of pointsAlong(f, 0, 1)) expect(y).toBe(f(x));
+    expect(valued(pointsAlong(f, 0, 1)).at(-1)?.[0]).toBeCloseTo(0.3141, 4);
   });
 
   test("says which points it added", () => {
-    const points = sweep((x) => (x > 0.31 && x < 0.61 ? Number.NaN : x), 0, 1);
+    const points = pointsAlong((x) => (x > 0.31 && x < 0.61 ? Number.NaN : x), 0, 1);
     const even = points.filter(([, , leadsOn]) => !leadsOn);
     expect(even).toHaveLength(41);
     even.forEach(([x], i) => {
@@ -48,15 +48,15 @@ describe("a sweep", () => {
   });
 
   test("takes an infinite value for none, and adds nothing where a step is the last that has one", () => {
-    expect(valued(sweep((x) => 1 / x, 0, 1))[0]?.[0]).toBeLessThan(1e-4);
-    expect(sweep((x) => (x <= 0.5 ? x : Number.NaN), 0, 1)).toHaveLength(41);
-    expect(valued(sweep(() => Number.NaN, 0, 1))).toEqual([]);
+    expect(valued(pointsAlong((x) => 1 / x, 0, 1))[0]?.[0]).toBeLessThan(1e-4);
+    expect(pointsAlong((x) => (x <= 0.5 ? x : Number.NaN), 0, 1)).toHaveLength(41);
+    expect(valued(pointsAlong(() => Number.NaN, 0, 1))).toEqual([]);
   });
 });
 
-describe("the part of a sweep that is drawn", () => {
+describe("the part of a pointsAlong that is drawn", () => {
   const part = (f: (x: number) => number, kept: readonly number[] = []) =>
-    partWithValues(sweep(f, 0, 40), kept, 0, 40);
+    partWithValues(pointsAlong(f, 0, 40), kept, 0, 40);
   const between = (low: number, high: number) => (x: number) => (x >= low && x <= high ? x : Number.NaN);
 
   test("is the whole span where there are values throughout, or none at all", () => {

@@ -1,5 +1,5 @@
 /** Points along a sweep: enough for a smooth curve, few enough for a slow phone. */
-const count = 41;
+const enough = 41;
 
 /** Halvings of the step in which a curve ends: to a four-thousandth of it. */
 const halvings = 12;
@@ -14,9 +14,14 @@ export type Point = readonly [x: number, y: number, leadsOn?: boolean];
  * A function at even steps from one place to another, both of them in it. Where it has values in a part of the span only,
  * more points lead on to where the values end. A place without a value stays as one that is not finite.
  *
- * @example sweep(Math.sqrt, -1, 1) // 41 points, and 7 from 0.1 down to 0
+ * @example pointsAlong(Math.sqrt, -1, 1) // 41 points, and 7 from 0.1 down to 0
  */
-export function sweep(f: (x: number) => number, from: number, to: number): Point[] {
+export function pointsAlong(
+  f: (x: number) => number,
+  from: number,
+  to: number,
+  count: number = enough,
+): Point[] {
   const step = (to - from) / (count - 1);
   const at = (x: number): Point => [x, f(x)];
   const even = Array.from({ length: count }, (_, i) => at(i === count - 1 ? to : from + step * i));
@@ -41,7 +46,7 @@ const overhang = 0.15;
  * The part of a swept span that is worth drawing: where some curve has values, with all places `kept`, and a little
  * beyond. The whole span where there are neither.
  *
- * @example partWithValues(sweep(Math.sqrt, -10, 1), [], -10, 1) // [-0.15, 1]
+ * @example partWithValues(pointsAlong(Math.sqrt, -10, 1), [], -10, 1) // [-0.15, 1]
  */
 export function partWithValues(
   points: readonly Point[],
@@ -52,7 +57,7 @@ export function partWithValues(
   const xs = [...points.filter(hasValue).map(([x]) => x), ...kept];
   if (xs.length === 0) return [from, to];
   const [first, last] = [Math.min(...xs), Math.max(...xs)];
-  const more = overhang * (last - first) || (to - from) / (count - 1);
+  const more = overhang * (last - first) || (to - from) / (enough - 1);
   return [Math.max(from, first - more), Math.min(to, last + more)];
 }
 
