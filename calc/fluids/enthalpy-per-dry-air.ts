@@ -8,7 +8,7 @@ const h_fg0 = constants.h_fg0.value;
  * Enthalpy of moist air as handbooks of air conditioning count it, J per kg of dry air: zero for dry air at 0 °C and for
  * liquid water at 0 °C, so that the vapour brings its heat of evaporation. T in K, w in kg/kg. Ideal gas.
  *
- * @example enthalpyPerDryAir.compute({ T: 298.15, w: 0.02 }) // 76 084 J/kg
+ * @example enthalpyPerDryAir.compute({ T: 298.15, w: 0.02 }) // 76 051 J/kg
  */
 export const enthalpyPerDryAir = explicit({
   id: "fluids/enthalpy-per-dry-air",
