@@ -139,7 +139,7 @@ export const unitText = ({ unit }: Column): string => (unit === undefined ? "" :
 const quoted = (text: string): string => (/[",]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
 const headOf = ({ words, under, unit }: Column): string =>
-  [words, under, unit !== undefined && `[${unit}]`].filter(Boolean).join(" ");
+  [words, under?.replaceAll("\u00a0", " "), unit !== undefined && `[${unit}]`].filter(Boolean).join(" ");
 
 const inFile = (cell: Cell, { unit = "1", digits = { figures: FILED_FIGURES } }: Column): string => {
   if (cell === undefined) return "";

@@ -191,7 +191,7 @@ export default {
     caption:
       "At the end of each curve stands the angle of the bend. Past about three bores a wider bend gains nothing: what it saves in turning it spends in length.",
     x: { label: "radius of the bend over the bore", unit: "", from: 1, to: 10 },
-    y: { label: "loss coefficient K", unit: "", from: 0, to: 0.6 },
+    y: { label: "loss coefficient K", unit: "", from: 0, to: 0.8 },
     by: "θ",
     curves: [45, 90, 180].map((degrees) => ({
       label: `${degrees}°`,
