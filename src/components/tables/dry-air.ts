@@ -132,7 +132,7 @@ const realGas = sheetOf({
   ],
 });
 
-const drawn = roundNumbers("degC", -40, [20, 300]);
+const drawn = roundNumbers("degC", -40, [10, 300]);
 
 export default {
   id: "dry-air",

@@ -189,7 +189,7 @@ export default {
   chart: {
     title: "Loss coefficient of a smooth bend against its radius over the bore",
     caption:
-      "At the end of each curve stands the angle of the bend. Past about three bores a wider bend gains nothing: what it saves in turning it spends in length.",
+      "At the end of each curve stands the angle of the bend. Past two or three bores a wider bend gains nothing: what it saves in turning it spends in length.",
     x: { label: "radius of the bend over the bore", unit: "", from: 1, to: 10 },
     y: { label: "loss coefficient K", unit: "", from: 0, to: 0.8 },
     by: "θ",

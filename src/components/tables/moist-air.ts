@@ -109,7 +109,7 @@ const byHumidity = (system: UnitSystem) =>
     ],
   });
 
-const drawn = roundNumbers("degC", 0, [3, 45]);
+const drawn = roundNumbers("degC", 0, [1.5, 45]);
 
 export default {
   id: "moist-air",

@@ -108,7 +108,7 @@ export default {
   chart: {
     title: "The standard atmosphere over its values at sea level",
     caption:
-      "Temperatures are absolute. The dense air at sea level is thinned by the fall of pressure, less the help of the cold.",
+      "Temperatures are absolute. Density falls more slowly than pressure, since the air grows colder too.",
     x: { label: "geopotential altitude", unit: "m", from: 0, to: 11_000 },
     y: { label: "over the value at sea level", unit: "", from: 0, to: 1 },
     curves: [overSeaLevel("T", temperatureAt), overSeaLevel("ρ", densityAt), overSeaLevel("p", pressureAt)],
