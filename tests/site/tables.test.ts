@@ -62,7 +62,7 @@ describe.each(some)("%s", (path) => {
     // The text of an A4 page at 96 px to the inch.
     const page = await newVisitor({ viewport: { width: 660, height: 970 } });
     await open(page, path);
-    const paper = await page.pdf({ preferCSSPageSize: true });
+    const paper = await page.pdf({ format: "A4", preferCSSPageSize: true });
     const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? [];
     expect(sheets.length).toBeLessThanOrEqual(2);
     await page.emulateMedia({ media: "print" });
