@@ -18,7 +18,7 @@ import { turbulentFrictionFactor } from "../../../calc/flow/turbulent-friction-f
 import { toSI } from "../../../calc/quantity/units.ts";
 import { writeBound, writeNumber } from "../../../calc/quantity/write.ts";
 import { plain } from "../../../calc/relation/trace.ts";
-import { type ReferenceTable, sheetOf } from "../reference-table.ts";
+import { type ReferenceTable, roundNumbers, sheetOf } from "../reference-table.ts";
 
 /** The pipe of the table: drawn tube of a usual bore, with charge air at a usual speed in it. */
 const d = toSI(60, "mm");
@@ -169,7 +169,7 @@ const widening = sheetOf({
   ],
 });
 
-const radii = Array.from({ length: 19 }, (_, i) => 1 + i / 2);
+const radii = roundNumbers("1", 1, [0.125, 2], [0.5, 4], [1, 10]);
 
 export default {
   id: "loss-coefficients",

@@ -111,7 +111,11 @@ export default {
       "Temperatures are absolute. Density falls more slowly than pressure, since the air grows colder too.",
     x: { label: "geopotential altitude", unit: "m", from: 0, to: 11_000 },
     y: { label: "over the value at sea level", unit: "", from: 0, to: 1 },
-    curves: [overSeaLevel("T", temperatureAt), overSeaLevel("ρ", densityAt), overSeaLevel("p", pressureAt)],
+    curves: [
+      overSeaLevel("temperature", temperatureAt),
+      overSeaLevel("density", densityAt),
+      overSeaLevel("pressure", pressureAt),
+    ],
   },
   sheets: inBothSystems(atmosphere),
   says: [

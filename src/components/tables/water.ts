@@ -132,10 +132,10 @@ export default {
     x: { label: "temperature", unit: "°C", from: 0, to: 110 },
     y: { label: "over the value at 20 °C", unit: "", from: 0, to: 2 },
     curves: [
-      overThatAt20("ρ", ({ rho }) => rho),
-      { ...overThatAt20("c_p", ({ c_p }) => c_p), dash: "alternative" },
-      overThatAt20("μ", ({ mu }) => mu),
-      overThatAt20("k", ({ k }) => k),
+      overThatAt20("density", ({ rho }) => rho),
+      { ...overThatAt20("heat capacity", ({ c_p }) => c_p), dash: "alternative" },
+      overThatAt20("viscosity", ({ mu }) => mu),
+      overThatAt20("conductivity", ({ k }) => k),
     ],
   },
   sheets: [
