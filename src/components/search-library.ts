@@ -52,6 +52,8 @@ export interface Findings {
 export const mostPages = 12;
 /** A word such as density names many symbols; more of them than this would push the pages out of sight. */
 const mostEntries = 3;
+/** Tables, calculators and quick answers repeat a word more often than the lesson that explains it. */
+const leastLessons = 2;
 
 // A variable, so that the build leaves the import alone: the index is written after it.
 const address = atRoot("/pagefind/pagefind.js");
@@ -79,7 +81,8 @@ export async function searchPages(query: string, kind: string | null): Promise<F
     const search = await library.debouncedSearch(query, { filters: kind ? { kind } : {} }, 150);
     if (!search) return null;
     const entries = await library.search(query, { filters: { kind: { any: Object.values(entryKinds) } } });
-    const chosen = kind ? search.results : mixed(search.results, entries.results);
+    const lessons = await library.search(query, { filters: { kind: "Lesson" } });
+    const chosen = kind ? search.results : mixed(search.results, entries.results, lessons.results);
     const found = await Promise.all(chosen.slice(0, mostPages).map((result) => result.data()));
     const pages = found.filter(({ excerpt }) => isMeant(query, excerpt));
     return {
@@ -93,10 +96,29 @@ export async function searchPages(query: string, kind: string | null): Promise<F
   }
 }
 
-/** The best pages and the best few symbols and terms, in the order of the search; the other entries last. */
-function mixed(results: readonly Result[], entries: readonly Result[]): readonly Result[] {
+/**
+ * The best pages and the best few symbols and terms, in the order of the search; the other entries last. The best lessons
+ * are among those that are shown.
+ */
+function mixed(
+  results: readonly Result[],
+  entries: readonly Result[],
+  lessons: readonly Result[],
+): readonly Result[] {
   const later = new Set(entries.slice(mostEntries).map(({ id }) => id));
-  return [...results.filter(({ id }) => !later.has(id)), ...results.filter(({ id }) => later.has(id))];
+  const inOrder = [
+    ...results.filter(({ id }) => !later.has(id)),
+    ...results.filter(({ id }) => later.has(id)),
+  ];
+  const wanted = new Set(lessons.slice(0, leastLessons).map(({ id }) => id));
+  const shown = inOrder.slice(0, mostPages);
+  const missing = inOrder.slice(mostPages).filter(({ id }) => wanted.has(id));
+  for (const lesson of missing) {
+    const place = shown.findLastIndex(({ id }) => !wanted.has(id));
+    shown.splice(place, 1);
+    shown.push(lesson);
+  }
+  return shown;
 }
 
 const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];

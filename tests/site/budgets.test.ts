@@ -1,6 +1,16 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
-import { fileOf, files, lessonPages, numberPages, pages, quickPages, read, tablePages } from "./dist.ts";
+import {
+  fileOf,
+  files,
+  lessonPages,
+  numberPages,
+  pages,
+  quickPages,
+  read,
+  referencePages,
+  tablePages,
+} from "./dist.ts";
 import { address, newVisitor, open } from "./site.ts";
 
 const kB = 1000;
@@ -165,6 +175,14 @@ test("what only a finger needs comes with the first touch of a field, and is lit
   const scripts = seen.filter((file) => file.endsWith(".js"));
   expect(scripts.filter((file) => file.startsWith("/_astro/touch-parts"))).toHaveLength(1);
   expect(sum(scripts), named(scripts)).toBeLessThanOrEqual(4 * kB);
+});
+
+// Numbers pack badly. About two and a half kilobytes of each page are what every page has.
+test("the reference tables and their files are small together", () => {
+  const filed = files.filter((file) => /^\/tables\/[^/]+\.csv$/.test(file));
+  const list = [...referencePages.map(fileOf), ...filed];
+  expect(filed.length).toBeGreaterThan(0);
+  expect(sum(list), named(list)).toBeLessThanOrEqual(82 * kB);
 });
 
 // Browsers and hosts keep what was sent as it was sent: packed.

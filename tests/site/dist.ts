@@ -30,6 +30,8 @@ export const quickPages = below("/quick/");
 export const lessonPages = below("/lessons/");
 export const examplePages = below("/examples/");
 export const tablePages = below("/tables/");
+export const effectivenessPages = below("/tables/effectiveness/");
+export const referencePages = tablePages.filter((page) => !effectivenessPages.includes(page));
 
 /** The file behind the address of a page. */
 export const fileOf = (page: string): string => (page.endsWith("/") ? `${page}index.html` : page);
@@ -40,7 +42,7 @@ export const extremesOf = (alike: readonly string[]): readonly string[] => {
   return bySize.filter((_, i) => i === 0 || i === bySize.length - 1);
 };
 
-const tablesApart = extremesOf(tablePages);
+const tablesApart = [effectivenessPages, referencePages].flatMap(extremesOf);
 
 /** Pages worth a browser each: the extremes of the tables stand for all of them. */
 export const unlikePages: readonly string[] = pages.filter(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fileOf, read, tablePages } from "./dist.ts";
+import { effectivenessPages, fileOf, files, read, referencePages } from "./dist.ts";
 import { address, newVisitor, notANumber, open } from "./site.ts";
 
 /** Rows of the table in a page as numbers, the first of each row its NTU, with the R of the columns above them. */
@@ -13,9 +13,9 @@ function tableIn(html: string) {
   };
 }
 
-test("there is a table for many arrangements", () => expect(tablePages.length).toBeGreaterThan(25));
+test("there is a table for many arrangements", () => expect(effectivenessPages.length).toBeGreaterThan(25));
 
-describe.each(tablePages)("%s", (path) => {
+describe.each(effectivenessPages)("%s", (path) => {
   const html = read(fileOf(path)).toString();
 
   test("its file holds the numbers of its table, and says what it is", async () => {
@@ -40,7 +40,9 @@ describe.each(tablePages)("%s", (path) => {
   });
 });
 
-const [largest = ""] = [...tablePages].sort((a, b) => read(fileOf(b)).length - read(fileOf(a)).length);
+const [largest = ""] = [...effectivenessPages].sort(
+  (a, b) => read(fileOf(b)).length - read(fileOf(a)).length,
+);
 
 /** A plain one, one that peaks, and the one with the most on it. */
 const some = [...["counterflow", "cross-mixed"].map((id) => `/tables/effectiveness/${id}/`), largest];
@@ -60,7 +62,7 @@ describe.each(some)("%s", (path) => {
     // The text of an A4 page at 96 px to the inch.
     const page = await newVisitor({ viewport: { width: 660, height: 970 } });
     await open(page, path);
-    const paper = await page.pdf({ preferCSSPageSize: true });
+    const paper = await page.pdf({ format: "A4", preferCSSPageSize: true });
     const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? [];
     expect(sheets.length).toBeLessThanOrEqual(2);
     await page.emulateMedia({ media: "print" });
@@ -96,4 +98,124 @@ test("people find an arrangement by another word for it", async () => {
     anchors.map((a) => new URL((a as HTMLAnchorElement).href).pathname),
   );
   expect(found).toContain("/tables/effectiveness/counterflow/");
+});
+
+/** Rows of comma-separated values; no field of ours holds a line break. */
+const parsed = (text: string): readonly (readonly string[])[] =>
+  text
+    .trimEnd()
+    .split("\r\n")
+    .map((line) =>
+      Array.from(line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))/g), ([, quoted, plain]) =>
+        quoted === undefined ? (plain ?? "") : quoted.replaceAll('""', '"'),
+      ),
+    );
+
+test("there is a reference table for each subject", () =>
+  expect(referencePages.length).toBeGreaterThanOrEqual(10));
+
+describe.each(referencePages)("%s", (path) => {
+  const html = read(fileOf(path)).toString();
+  const links = Array.from(html.matchAll(/<a [^>]*href="([^"]+\.csv)"/g), ([, link = ""]) => link);
+
+  test("each of its tables has a file with as many rows, numbers throughout and units in its first line", async () => {
+    const tables = Array.from(
+      html.matchAll(/<table class="data lookup reference"[\s\S]*?<\/table>/g),
+      ([table]) => table,
+    );
+    expect(links.length).toBe(tables.length);
+    expect(tables.length).toBeGreaterThan(0);
+    for (const [i, link] of links.entries()) {
+      const answer = await fetch(address + link);
+      expect(answer.status).toBe(200);
+      expect(answer.headers.get("content-type")).toContain("text/csv");
+      const [head = [], ...rows] = parsed(await answer.text());
+      expect(new Set(head).size).toBe(head.length);
+      expect(head.filter((name) => /\[[^\]]+\]$/.test(name)).length).toBeGreaterThan(0);
+      expect(rows.length).toBe((tables[i]?.match(/<th scope="row"/g) ?? []).length);
+      for (const row of rows) {
+        expect(row.length).toBe(head.length);
+        row.forEach((field, column) => {
+          if (/\[[^\]]+\]$/.test(head[column] ?? ""))
+            expect(Number.isFinite(Number(field || "none"))).toBe(true);
+          else expect(field).not.toBe("");
+        });
+      }
+    }
+  });
+
+  test("is whole without JavaScript", async () => {
+    const page = await newVisitor({ javaScriptEnabled: false });
+    await page.goto(path);
+    const main = page.locator("main");
+    for (const part of ["h1", ".fig svg", ".reference", "a[download]"])
+      expect(await main.locator(part).filter({ visible: true }).count(), part).toBeGreaterThan(0);
+    expect(await main.innerText()).not.toMatch(notANumber);
+  });
+
+  test("scrolls in its own frame on the smallest phone, never the page", async () => {
+    const page = await newVisitor({ viewport: { width: 320, height: 640 } });
+    await open(page, path);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    for (const scroll of await page.locator(".scroll:has(.reference)").all()) {
+      await scroll.evaluate((element) => element.scrollTo({ left: 2000 }));
+      const header = await scroll.locator("tbody th[scope=row]").first().boundingBox();
+      expect(header?.x).toBeGreaterThanOrEqual(0);
+      expect(header?.x).toBeLessThan(40);
+    }
+  });
+
+  test("prints within the width of A4, its head on each page that it reaches", async () => {
+    const page = await newVisitor({ viewport: { width: 660, height: 970 } });
+    await open(page, path);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".tools").filter({ visible: true }).count()).toBe(0);
+    for (const table of await page.locator(".reference").all()) {
+      const box = await table.boundingBox();
+      expect(box?.width).toBeLessThanOrEqual(660);
+      const { display, breakInside } = await table.evaluate((element) => ({
+        display: getComputedStyle(element.querySelector("thead") as Element).display,
+        breakInside: getComputedStyle(element).breakInside,
+      }));
+      expect(display).toBe("table-header-group");
+      // What is kept whole has to fit.
+      if (breakInside === "avoid") expect(box?.height).toBeLessThan(970);
+    }
+  });
+});
+
+test("every file below the tables belongs to a page", () => {
+  const linked = [...effectivenessPages, ...referencePages].flatMap((path) =>
+    Array.from(
+      read(fileOf(path))
+        .toString()
+        .matchAll(/href="([^"]+\.csv)"/g),
+      ([, link = ""]) => link,
+    ),
+  );
+  const filed = files.filter((file) => file.startsWith("/tables/") && file.endsWith(".csv"));
+  expect([...linked].sort()).toEqual(filed);
+});
+
+test.each([
+  ["psychrometric", "/tables/moist-air/"],
+  ["boiling point", "/tables/boiling/"],
+  ["salt water", "/tables/seawater/"],
+  ["elbow loss", "/tables/loss-coefficients/"],
+  ["horsepower", "/tables/conversions/"],
+  ["gasoline", "/tables/fuels/"],
+  ["ISA", "/tables/standard-atmosphere/"],
+])("people find by %s the table of it", async (query, path) => {
+  const page = await newVisitor();
+  await open(page, "/tables/");
+  await page.locator(".head [data-find]").click();
+  await page.fill("#finder-query", query);
+  await page.waitForFunction(
+    (text) => document.querySelector("#finder")?.getAttribute("data-shown") === text,
+    query,
+  );
+  const found = await page
+    .locator("#finder ol a")
+    .evaluateAll((anchors) => anchors.map((a) => new URL((a as HTMLAnchorElement).href).pathname));
+  expect(found).toContain(path);
 });

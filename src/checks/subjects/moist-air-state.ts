@@ -1,7 +1,6 @@
-import { constants } from "../../../calc/constants.ts";
 import { density } from "../../../calc/fluids/density.ts";
 import { dewPoint } from "../../../calc/fluids/dew-point.ts";
-import { enthalpy } from "../../../calc/fluids/enthalpy.ts";
+import { enthalpyPerDryAir } from "../../../calc/fluids/enthalpy-per-dry-air.ts";
 import { gasConstant } from "../../../calc/fluids/gas-constant.ts";
 import { humidityRatio } from "../../../calc/fluids/humidity-ratio.ts";
 import { saturationPressure } from "../../../calc/fluids/saturation-pressure.ts";
@@ -9,11 +8,7 @@ import { vapourPressure } from "../../../calc/fluids/vapour-pressure.ts";
 import { wetBulb } from "../../../calc/fluids/wet-bulb.ts";
 import { subject } from "../subject.ts";
 
-/**
- * The state without the enhancement factor (f_e = 1), as the handbook's ideal-gas relations have it.
- * The handbook counts enthalpy per kilogram of dry air and from liquid water at 0 °C, so the vapour brings its heat of
- * vaporisation there.
- */
+/** The state without the enhancement factor (f_e = 1), as the handbook's ideal-gas relations have it. */
 export default subject<{ T: number; RH: number; p: number }>(({ T, RH, p }, trace) => {
   const air = "moist air";
   const p_ws = trace.use(saturationPressure, { T }, air);
@@ -25,7 +20,7 @@ export default subject<{ T: number; RH: number; p: number }>(({ T, RH, p }, trac
     W: w,
     Tdp: trace.use(dewPoint, { p_v, f_e: 1 }, air),
     rho: trace.use(density, { p, R_m, T }, air),
-    h: (1 + w) * trace.use(enthalpy, { T, w }, air) + w * constants.h_fg0.value,
+    h: trace.use(enthalpyPerDryAir, { T, w }, air),
     Twb: trace.use(wetBulb, { T, p, w }, air),
   };
 });

@@ -17,7 +17,7 @@ export const describeFamily = ({ by, curves, ...chart }: FamilyProps): string =>
   describeChart({
     ...chart,
     curves: curves.map(({ label, points, best }) => ({
-      label: `${by} = ${label}`,
+      label: by === undefined ? label : `${by} = ${label}`,
       points: best ? [...points, best].sort(([a], [b]) => a - b) : points,
     })),
   });
@@ -66,9 +66,11 @@ function draw(props: FamilyProps, size: Size) {
           cross && <path class="outline" d={`M${r1(cross[0] - 5)} ${r1(cross[1] - 5)}l10 10m0 -10l-10 10`} />,
       )}
       <path class="thin" d={labels.map(({ leader }) => leader).join("")} />
-      <Words look="italic" x={heading.x} y={heading.y}>
-        {heading.text}
-      </Words>
+      {heading && (
+        <Words look="italic" x={heading.x} y={heading.y}>
+          {heading.text}
+        </Words>
+      )}
       {labels.map(({ text, x, y }) => (
         <Words look="" x={x} y={y}>
           {text}

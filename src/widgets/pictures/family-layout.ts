@@ -9,8 +9,8 @@ export interface FamilyProps {
   readonly title: string;
   readonly x: Axis & { readonly from: number; readonly to: number };
   readonly y: Axis & { readonly from: number; readonly to: number };
-  /** The symbol of the number that tells the curves apart; it heads their labels. */
-  readonly by: string;
+  /** The symbol of the number that tells the curves apart; it heads their labels. Left out where the labels say it all. */
+  readonly by?: string;
   readonly curves: readonly Member[];
 }
 
@@ -87,7 +87,7 @@ export function layoutFamily({ x, y, by, curves }: FamilyProps, { width, height,
     line,
     xTitle,
     yTitle,
-    heading: { text: by, x: right + reach, y: 16 + line * (yTitle.length - 1) },
+    heading: by !== undefined && { text: by, x: right + reach, y: 16 + line * (yTitle.length - 1) },
     xTicks: xMarks.map(({ text, value }) => ({ text, at: at([value, y.from])[0], y: bottom + font + 7 })),
     yTicks: yMarks.map(({ text, value }) => ({ text, at: at([x.from, value])[1], x: left - 9 })),
     curves: drawn,
