@@ -1,12 +1,11 @@
 import { readFileSync } from "node:fs";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import katex from "katex";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { parseCsv } from "../src/widgets/exports/parse-csv.ts";
 import { violationsOf } from "./axe.ts";
+import { textOf } from "./download.ts";
 import { address, calculatorOn, choose, field, newVisitor, open, parse, resultsOf, sizes } from "./site.ts";
 
 const id = "charge-path";
@@ -36,11 +35,7 @@ const saved = async (page: Page, name: string) => {
     page.waitForEvent("download"),
     page.getByRole("button", { name, exact: true }).press("Enter"),
   ]);
-  const folder = await mkdtemp(join(tmpdir(), "saved-"));
-  const file = join(folder, "file");
-  await download.saveAs(file);
-  const text = await readFile(file, "utf8");
-  await rm(folder, { recursive: true });
+  const text = await textOf(download);
   return { name: download.suggestedFilename(), text };
 };
 

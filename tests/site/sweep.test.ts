@@ -1,9 +1,9 @@
-import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { parseCsv } from "../src/widgets/exports/parse-csv.ts";
 import { violationsOf } from "./axe.ts";
 import { numberPages } from "./dist.ts";
+import { textOf } from "./download.ts";
 import { calculatorOn, field, newVisitor, notANumber, open, parse, resultsOf } from "./site.ts";
 
 const id = "charge-path";
@@ -43,7 +43,7 @@ test("curves, gap and its reason, table and file, by keyboard", async () => {
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save these numbers as CSV" }).press("Enter"),
   ]);
-  const [head, ...lines] = parseCsv((await readFile(await download.path(), "utf8")).replace("\ufeff", ""));
+  const [head, ...lines] = parseCsv((await textOf(download)).replace("\ufeff", ""));
   expect(head?.[0]).toBe("Cooler outlet temperature (degC)");
   expect(lines).toHaveLength(41);
   const here = lines.find(([x]) => Number(x) === 50);
@@ -86,7 +86,7 @@ test("rubbish as an end gets a sentence, and the last curve stays", async () => 
   await part(page, "along").selectOption("r");
   for (const text of ["abc", "1e999", "-3", "5 kg", "2 +", "", "9".repeat(200), "<b>", "0.2"]) {
     await part(page, "r-start").fill(text);
-    await expect.poll(() => page.locator(`[id="${id}-sweep-r-start-msg"]`).innerText(), text).toMatch(/\.$/);
+    await expect.poll(() => page.locator(`[id="${id}-sweep-r-start-msg"]`).innerText()).toMatch(/\.$/);
     expect(await page.locator(".swept").innerText(), text).not.toMatch(notANumber);
     expect(await page.locator(".swept .fig svg").count(), text).toBeGreaterThan(0);
   }
@@ -114,7 +114,7 @@ test("nothing scrolls sideways at 320 px, and nothing is out of reach", async ()
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
   ).toBeLessThanOrEqual(0);
-  expect(await violationsOf(page)).toEqual([]);
+  expect(await violationsOf(page, path)).toEqual([]);
 });
 
 test("each calculator has its example's curve without scripts", async () => {
