@@ -29,6 +29,12 @@ export interface Correlation {
 /** What follows from readings; may throw a DomainError where they have no meaning together. */
 export type Measurand = (x: Readonly<Record<string, SI>>) => SI;
 
+/** Several quantities by name; one that has no meaning is left out or undefined. */
+export type Values = Readonly<Record<string, SI | undefined>>;
+
+/** Everything that follows from readings at once; may throw a DomainError where they have no meaning together. */
+export type Measurands = (x: Readonly<Record<string, SI>>) => Values;
+
 /** Refuses uncertainties that are none. Throws a DomainError at the reading, or at `correlation`. */
 export function acceptReadings(readings: Readings, correlations: readonly Correlation[]): void {
   for (const [id, { u, freedom }] of Object.entries(readings)) {
