@@ -29,7 +29,7 @@ export interface Propagated {
  * The step of a central difference: small against the uncertainty, for a pinched difference, and large enough against the
  * reading for models that search.
  */
-const stepFor = ({ value, u }: Reading): SI => Math.max(1e-3 * u, 1e-6 * Math.abs(value)) || 1e-9;
+const stepFor = ({ value, u }: Reading): SI => Math.max(0.02 * u, 1e-6 * Math.abs(value)) || 1e-9;
 
 /**
  * The uncertainty of one result from its slopes, which are those against each of the readings.
