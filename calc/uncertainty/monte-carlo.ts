@@ -39,7 +39,7 @@ const spreads: Readonly<Record<Spread, (uniform: () => number) => number>> = {
 };
 
 /** So many draws are made before the work is handed back to whoever shows how far it is. */
-const BATCH = 500;
+const BATCH = 100;
 
 /** The value below which the part `p` of sorted numbers lies, between the two nearest. */
 function quantile(sorted: Float64Array, p: number): number {

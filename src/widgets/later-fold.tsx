@@ -13,6 +13,7 @@ type Panel = ComponentType<PanelProps>;
 /** How each part of a calculator that stands folded is fetched. */
 const parts = {
   solve: () => import("./solve-panel.tsx"),
+  uncertainty: () => import("./uncertainty/uncertainty-panel.tsx"),
 } satisfies Record<string, () => Promise<{ readonly default: Panel }>>;
 
 type Part = keyof typeof parts;

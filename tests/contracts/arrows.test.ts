@@ -73,6 +73,7 @@ const arrows: readonly Arrow[] = [
       "npm:nanostores",
       "npm:@nanostores/preact",
       "npm:d3-contour",
+      "npm:pure-rand",
     ],
     because: "widgets know what a calculator is, never one by name, and little may reach the browser",
   },

@@ -31,8 +31,14 @@ export interface PlusMinus {
 /** Until somebody says otherwise: behind ± stands the expanded uncertainty, as JCGM 100:2008, 7.2.3 would have it; from memory. */
 export const usual: PlusMinus = { means: "expanded", shows: "expanded", together: [] };
 
+/** Ids of readings that are no input: the barometer, where no field in sight is it, and what is wanted of a held result. */
+export const BAROMETER = "barometer";
+export const WANTED = "want";
+
 /** More pairs than these no page holds. */
 export const mostPairs = 20;
+/** A correlation is a short number. */
+export const longestPair = 20;
 
 export const isMeaning = (text: string): text is Meaning => Object.hasOwn(meanings, text);
 export const isWay = (text: string): text is Way => Object.hasOwn(ways, text);

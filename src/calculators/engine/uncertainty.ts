@@ -13,13 +13,9 @@ import { barometerField } from "./barometer.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { type Entries, readEntry, type Surroundings } from "./entry.ts";
 import { type Evaluation, type Given, heard } from "./evaluate.ts";
-import { type Meaning, type PlusMinus, usual } from "./plus-minus.ts";
+import { BAROMETER, type Meaning, type PlusMinus, usual, WANTED } from "./plus-minus.ts";
 import { isShown, listedResults } from "./shown.ts";
 import { readWanted } from "./want.ts";
-
-/** Ids of readings that are no input: the barometer, where no field in sight is it, and what is wanted of a held result. */
-export const BAROMETER = "barometer";
-export const WANTED = "want";
 
 /** A result that is held, and the input that is found for it. */
 interface Held {
