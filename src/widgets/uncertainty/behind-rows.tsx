@@ -21,7 +21,7 @@ export function BehindRows({ calculator, running }: { calculator: Calculator; ru
       <summary>Give each ± here</summary>
       <p class="msg">
         What is typed here is written behind ± in the field itself. Per cent of the number may be typed too,
-        but for temperatures.
+        but not of temperatures and fractions.
       </p>
       {rows.map(([id, field, entry]) => (
         <Behind

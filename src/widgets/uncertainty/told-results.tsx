@@ -4,6 +4,7 @@ import type { Calculator } from "../../calculators/engine/calculator.ts";
 import { barometerContext } from "../../calculators/engine/entry.ts";
 import { usual } from "../../calculators/engine/plus-minus.ts";
 import { listedResults } from "../../calculators/engine/shown.ts";
+import { unitLabel } from "../unit-label.ts";
 import type { Running } from "../use-calculator.ts";
 import type { Told } from "./told.ts";
 import { factorOf, toldWay, writeDifference, writeToPlace } from "./written.ts";
@@ -20,7 +21,8 @@ export function ToldResults({ calculator, running, told: { propagation, uncertai
   const { shows } = entries.pm ?? usual;
   const cells = ({ y, u }: Propagated, unit: string): readonly [string, string] => {
     const width = factorOf[shows] * u;
-    return [writeToPlace(y, width, unit, barometerContext(around)), writeDifference(width, unit)];
+    const value = writeToPlace(y, width, unit, barometerContext(around));
+    return [`${value}\u00a0${unitLabel(unit)}`.trim(), writeDifference(width, unit)];
   };
   const { held } = uncertain;
   const found = propagation?.found;
@@ -52,8 +54,12 @@ export function ToldResults({ calculator, running, told: { propagation, uncertai
           <thead>
             <tr>
               <th scope="col">Result</th>
-              <th scope="col">Value</th>
-              <th scope="col">±</th>
+              <th scope="col" class="figure">
+                Value
+              </th>
+              <th scope="col" class="figure">
+                ±
+              </th>
             </tr>
           </thead>
           <tbody>{rows}</tbody>

@@ -44,9 +44,11 @@ export default function UncertaintyPanel({ calculator, running }: PanelProps) {
         onChange={(together) => change({ together })}
       />
       {told && told.says !== "" && (
-        <p class="msg is-wrong" role="alert">
-          {told.says}
-        </p>
+        <div class="is-invalid">
+          <p class="msg" role="alert">
+            {told.says}
+          </p>
+        </div>
       )}
       {isStale && <p class="msg">A field cannot be used as it stands. Once it can, this is told anew.</p>}
       {!isStale && told && !hasSome && (
