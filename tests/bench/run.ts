@@ -14,12 +14,14 @@ import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
 import { benchSolving } from "./solving.ts";
 import { benchTwoStages } from "./two-stages.ts";
+import { benchUncertainty } from "./uncertainty.ts";
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "processor"}\n`);
 benchPhysics();
 benchExchanger();
 benchTwoStages();
 benchSolving();
+benchUncertainty();
 benchReading();
 await benchHostile();
 

@@ -91,6 +91,9 @@ const laterParts = [
 /** The parts that nobody takes before they use them, and what each may take beside what their page has by then. */
 const partsOnUse = [
   { part: "copying and files", starts: /^\/_astro\/copy-menu/, limit: 7 * kB },
+  { part: "what is uncertain", starts: /^\/_astro\/(uncertainty-panel|told)\./, limit: 12 * kB },
+  { part: "starting draws", starts: /^\/_astro\/run-draws\./, limit: 5 * kB },
+  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 96 * kB },
   { part: "comparing with what is held", starts: /^\/_astro\/(compare|kept)\./, limit: 3 * kB },
 ] as const;
 

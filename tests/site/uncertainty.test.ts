@@ -30,7 +30,7 @@ const drawnRow = (page: Page) => page.locator(".draws tbody tr").first().innerTe
 test("a ± typed into a field stands beside the results and opens the panel", async () => {
   const page = await newVisitor();
   await typed(page);
-  await expect.poll(() => beside(page, "rho_m").innerText(), wait).toMatch(/^±\s0\.0\d+ kg\/m³ \(k = 2\)$/);
+  await expect.poll(() => beside(page, "rho_m").innerText(), wait).toMatch(/^±\s0\.0\d+\skg\/m³ \(k = 2\)$/);
   expect(await panel(page).getAttribute("open")).not.toBeNull();
   const row = panel(page).locator("tr", { hasText: "Density in the manifold" }).first();
   expect(await row.innerText()).toMatch(/2\.\d+\skg\/m³\s+±\s0\.0\d+\skg\/m³/);
@@ -44,7 +44,7 @@ test("what each field brings is told in the visitor's units", async () => {
   await choose(page, id, "pm-of", "T_2");
   await expect
     .poll(() => panel(page).locator("table", { hasText: "goes with each" }).innerText(), wait)
-    .toMatch(/Ambient temperature\s+2\.0 K\s+1 K more gives \+1\.\d+ K/);
+    .toMatch(/Ambient temperature\s+2\.0\sK\s+1\sK more gives \+1\.\d+\sK/);
   expect(await panel(page).locator("svg[aria-label]").first().getAttribute("aria-label")).toMatch(
     /Pressure ratio/,
   );
@@ -66,7 +66,7 @@ test("draws run in a worker with progress, and the same seed gives the same numb
   expect(workers).toHaveLength(1);
   expect(await page.evaluate(() => document.body.dataset["progress"])).toBe("seen");
   const first = await drawnRow(page);
-  expect(first).toMatch(/^Draws\s+2\.\d+\s+0\.0\d+ kg\/m³\s+2\.\d+ to 2\.\d+/);
+  expect(first).toMatch(/^Draws\s+2\.\d+\s+0\.0\d+\skg\/m³\s+2\.\d+ to 2\.\d+/);
   expect(await page.locator(".draws").innerText()).toMatch(/The first order is good enough here/);
   await page.locator(`input[id="${id}-pm-seed"]`).fill("7");
   await drawButton(page).click();

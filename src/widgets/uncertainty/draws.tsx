@@ -155,7 +155,8 @@ function DrawnOne({ calculator, running, result, of, drawn }: DrawnProps) {
       {first && (
         <Histogram drawn={drawn} first={first} label={label} write={(x) => writeQuantity(x, unit, context)} />
       )}
-      <div class="scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keyboard */}
+      <section class="scroll" tabIndex={0} aria-label={`“${label}” by draws`}>
         <table class="data">
           <caption>“{label}” by draws</caption>
           <thead>
@@ -171,7 +172,7 @@ function DrawnOne({ calculator, running, result, of, drawn }: DrawnProps) {
             {of && first && row("First order", of.y, of.u, first[0], first[1])}
           </tbody>
         </table>
-      </div>
+      </section>
       {drawn.lost > 0 && (
         <p class="msg">
           {writeNumber(drawn.lost, 5)} of {written} draws had no result.

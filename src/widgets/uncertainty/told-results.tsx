@@ -48,7 +48,8 @@ export function ToldResults({ calculator, running, told: { propagation, uncertai
           fields may be, and the results below follow it.
         </p>
       )}
-      <div class="scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keyboard */}
+      <section class="scroll" tabIndex={0} aria-label="Results with their ±">
         <table class="data">
           <caption>Results with their ± ({toldWay[shows]}), to first order</caption>
           <thead>
@@ -64,7 +65,7 @@ export function ToldResults({ calculator, running, told: { propagation, uncertai
           </thead>
           <tbody>{rows}</tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }

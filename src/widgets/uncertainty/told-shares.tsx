@@ -52,7 +52,8 @@ export function ToldShares({ calculator, running, told, result, of }: Props) {
         sum={{ label: "All together", ...perCent(1) }}
         note="Shares are of u², the square of the standard uncertainty: what is halved there falls to a quarter."
       />
-      <div class="scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keyboard */}
+      <section class="scroll" tabIndex={0} aria-label={`How “${label}” goes with each`}>
         <table class="data">
           <caption>How “{label}” goes with each</caption>
           <thead>
@@ -77,7 +78,7 @@ export function ToldShares({ calculator, running, told, result, of }: Props) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }

@@ -176,9 +176,9 @@ describe("a held result", () => {
       const r = (low + high) / 2;
       const fields = {
         ...entries.fields,
-        r: { ...(entries.fields["r"] as never as object), typed: String(r) },
+        r: { ...(entries.fields["r"] as Entries["fields"][string]), typed: String(r) },
       };
-      const { outcome } = evaluate(chargePath, { ...entries, fields } as Entries, around);
+      const { outcome } = evaluate(chargePath, { ...entries, fields }, around);
       if ((outcome?.values["rho_m"] ?? 0) < 2.3) low = r;
       else high = r;
     }
