@@ -6,6 +6,7 @@ import {
   correlationRoot,
   type Measurand,
   type Measurands,
+  mostLost,
   type Readings,
   type Spread,
 } from "./readings.ts";
@@ -141,7 +142,3 @@ export function* monteCarlo(
   if (!y) throw new DomainError("readings", mostLost);
   return y;
 }
-
-/** Of a quantity that draws leave out. */
-export const mostLost =
-  "Most of what the readings may be has no result. Smaller uncertainties are needed, or readings farther from the impossible.";

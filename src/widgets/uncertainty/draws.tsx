@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { kinds } from "../../../calc/quantity/kinds.ts";
 import { writeNumber, writeQuantity } from "../../../calc/quantity/write.ts";
-import { mostLost } from "../../../calc/uncertainty/monte-carlo.ts";
 import type { Propagated } from "../../../calc/uncertainty/propagate.ts";
+import { mostLost } from "../../../calc/uncertainty/readings.ts";
 import { NORMAL_95, validate } from "../../../calc/uncertainty/validation.ts";
 import type { Calculator } from "../../calculators/engine/calculator.ts";
 import { barometerContext } from "../../calculators/engine/entry.ts";
