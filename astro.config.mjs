@@ -55,6 +55,8 @@ export default defineConfig({
   build: { inlineStylesheets: "never" },
   vite: {
     plugins: [katexFonts(), leanRelations()],
+    // What makes draws off the main thread is one file with the models of all calculators.
+    worker: { format: "es", plugins: () => [leanRelations()] },
     build: {
       // Browsers that do not know light-dark() and nesting.
       cssTarget: ["chrome111", "edge111", "firefox114", "safari16.4"],

@@ -23,7 +23,8 @@ const differenceOf: Partial<Record<Kind, Kind>> = {
   gaugePressure: "pressureDifference",
 };
 
-const differenceUnit = ({ id }: Unit): string =>
+/** The unit in which differences are counted of what is counted in this one: K where it is °C. */
+export const differenceUnit = ({ id }: Unit): string =>
   ({ degC: "K", degF: "degF-d", degR: "degF-d" })[id] ?? id.replace(/-g$/, "");
 
 interface Within {

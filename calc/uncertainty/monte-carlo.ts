@@ -5,9 +5,12 @@ import {
   type Correlation,
   correlationRoot,
   type Measurand,
+  type Measurands,
+  mostLost,
   type Readings,
   type Spread,
 } from "./readings.ts";
+import { valuesAt } from "./slopes.ts";
 
 export interface Simulated {
   readonly mean: SI;
@@ -37,7 +40,7 @@ const spreads: Readonly<Record<Spread, (uniform: () => number) => number>> = {
 };
 
 /** So many draws are made before the work is handed back to whoever shows how far it is. */
-const BATCH = 500;
+const BATCH = 100;
 
 /** The value below which the part `p` of sorted numbers lies, between the two nearest. */
 function quantile(sorted: Float64Array, p: number): number {
@@ -47,21 +50,12 @@ function quantile(sorted: Float64Array, p: number): number {
   return below + (at - Math.floor(at)) * (above - below);
 }
 
-/**
- * The spread of what follows from readings, by draws from the spreads of the readings. Yields the number of draws made, a
- * batch at a time, and returns what they come to.
- *
- * Correlated readings have to be normal. Throws a DomainError where they are not, for uncertainties or correlations that
- * cannot be, and where fewer than half of the draws have a value.
- *
- * Source: JCGM 101:2008, clauses 6 and 7.7, probabilistically symmetric interval; from memory.
- */
-export function* monteCarlo(
-  f: Measurand,
+/** Draws of readings whose errors go together as declared, each a fresh record. Throws a DomainError where they cannot. */
+function drawer(
   readings: Readings,
   correlations: readonly Correlation[],
-  { count, uniform }: Draws,
-): Generator<number, Simulated, void> {
+  uniform: () => number,
+): () => Readonly<Record<string, SI>> {
   acceptReadings(readings, correlations);
   const ids = Object.keys(readings);
   const root = correlationRoot(ids, correlations);
@@ -72,27 +66,21 @@ export function* monteCarlo(
         "correlation",
         "Only errors that are spread normally can be drawn together.",
       );
-  const found: number[] = [];
   const errors = new Array<number>(ids.length).fill(0);
-  const x: Record<string, SI> = {};
-  for (let drawn = 0; drawn < count; ) {
-    for (const end = Math.min(count, drawn + BATCH); drawn < end; drawn += 1) {
-      for (const [i, id] of ids.entries()) errors[i] = spreads[readings[id]?.spread ?? "normal"](uniform);
-      for (const [i, id] of ids.entries()) {
-        const { value, u } = readings[id] as Readings[string];
-        const row = root[i] as readonly number[];
-        x[id] = value + u * row.reduce((sum, l, k) => sum + l * (errors[k] as number), 0);
-      }
-      const y = valueAt(f, x);
-      if (y !== undefined) found.push(y);
+  return () => {
+    const x: Record<string, SI> = {};
+    for (const [i, id] of ids.entries()) errors[i] = spreads[readings[id]?.spread ?? "normal"](uniform);
+    for (const [i, id] of ids.entries()) {
+      const { value, u } = readings[id] as Readings[string];
+      const row = root[i] as readonly number[];
+      x[id] = value + u * row.reduce((sum, l, k) => sum + l * (errors[k] as number), 0);
     }
-    yield drawn;
-  }
-  refuse(
-    found.length < count / 2,
-    "readings",
-    "Most of what the readings may be has no result. Smaller uncertainties are needed, or readings farther from the impossible.",
-  );
+    return x;
+  };
+}
+
+/** What draws come to, of which `count` were made. At least two of them have to have a value. */
+function summary(found: readonly number[], count: number): Simulated {
   const values = Float64Array.from(found).sort();
   const mean = values.reduce((sum, y) => sum + y, 0) / values.length;
   const squares = values.reduce((sum, y) => sum + (y - mean) ** 2, 0);
@@ -106,12 +94,51 @@ export function* monteCarlo(
   };
 }
 
-function valueAt(f: Measurand, x: Readonly<Record<string, SI>>): SI | undefined {
-  try {
-    const y = f(x);
-    return Number.isFinite(y) ? y : undefined;
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
+/**
+ * The spread of everything that follows from readings, by draws from the spreads of the readings. Yields the number of draws
+ * made, a batch at a time, and returns what they come to; a quantity that has no value at half of the draws or more is left
+ * out.
+ *
+ * Correlated readings have to be normal. Throws a DomainError where they are not, and for uncertainties or correlations that
+ * cannot be.
+ *
+ * Source: JCGM 101:2008, clauses 6 and 7.7, probabilistically symmetric interval; from memory.
+ */
+export function* monteCarloOfAll(
+  f: Measurands,
+  readings: Readings,
+  correlations: readonly Correlation[],
+  { count, uniform }: Draws,
+): Generator<number, Readonly<Record<string, Simulated>>, void> {
+  const draw = drawer(readings, correlations, uniform);
+  const found: Record<string, number[]> = {};
+  for (let drawn = 0; drawn < count; ) {
+    for (const end = Math.min(count, drawn + BATCH); drawn < end; drawn += 1) {
+      const values = valuesAt(f, draw());
+      for (const id in values) {
+        const y = values[id];
+        if (y === undefined || !Number.isFinite(y)) continue;
+        found[id] ??= [];
+        found[id].push(y);
+      }
+    }
+    yield drawn;
   }
+  const told = Object.entries(found).filter(([, values]) => values.length >= Math.max(2, count / 2));
+  return Object.fromEntries(told.map(([id, values]) => [id, summary(values, count)]));
+}
+
+/**
+ * The spread of one quantity by draws: see `monteCarloOfAll`. Throws a DomainError where fewer than half of the draws have a
+ * value.
+ */
+export function* monteCarlo(
+  f: Measurand,
+  readings: Readings,
+  correlations: readonly Correlation[],
+  draws: Draws,
+): Generator<number, Simulated, void> {
+  const { y } = yield* monteCarloOfAll((x) => ({ y: f(x) }), readings, correlations, draws);
+  if (!y) throw new DomainError("readings", mostLost);
+  return y;
 }

@@ -4,8 +4,12 @@ import {
   type Correlation,
   correlationRoot,
   type Measurand,
+  type Measurands,
+  type Reading,
   type Readings,
+  type Values,
 } from "./readings.ts";
+import { slopes } from "./slopes.ts";
 
 export interface Propagated {
   readonly y: SI;
@@ -21,42 +25,89 @@ export interface Propagated {
   readonly freedom: number;
 }
 
-/** A step of a central difference in standard uncertainties: small enough for a pinched difference, large enough for solvers. */
-const STEP = 1e-3;
+/**
+ * The step of a central difference: small against the uncertainty, for a pinched difference, and large enough against the
+ * reading for models that search.
+ */
+const stepFor = ({ value, u }: Reading): SI => Math.max(0.02 * u, 1e-6 * Math.abs(value)) || 1e-9;
 
 /**
- * The slope of the measurand against one reading at the readings, by a central difference over `step`; at the edge of what
- * is possible, by one of three points to the side that is.
+ * The uncertainty of one result from its slopes, which are those against each of the readings.
+ *
+ * Source: JCGM 100:2008, equations 10, 13 and G.2b; from memory.
  */
-export function slope(f: Measurand, at: Readonly<Record<string, SI>>, id: string, step: SI): number {
-  const shifted = (by: number): SI | undefined => {
-    try {
-      return f({ ...at, [id]: (at[id] as SI) + by * step });
-    } catch (error) {
-      if (error instanceof DomainError) return undefined;
-      throw error;
-    }
+export function combine(
+  y: SI,
+  sensitivity: Readonly<Record<string, number>>,
+  readings: Readings,
+  correlations: readonly Correlation[],
+): Propagated {
+  const ids = Object.keys(readings);
+  const part = (id: string): number => (sensitivity[id] as number) * (readings[id] as Reading).u;
+  const own = ids.reduce((sum, id) => sum + part(id) ** 2, 0);
+  const shared = correlations.reduce((sum, { a, b, r }) => sum + 2 * part(a) * part(b) * r, 0);
+  const variance = Math.max(0, own + shared);
+  const lost = Object.entries(readings).reduce(
+    (sum, [id, { freedom }]) => sum + (freedom ? part(id) ** 4 / freedom : 0),
+    0,
+  );
+  return {
+    y,
+    u: Math.sqrt(variance),
+    sensitivity,
+    share: Object.fromEntries(ids.map((id) => [id, variance > 0 ? part(id) ** 2 / variance : 0])),
+    sharedShare: variance > 0 ? shared / variance : 0,
+    freedom: lost > 0 ? variance ** 2 / lost : Number.POSITIVE_INFINITY,
   };
-  const [above, below] = [shifted(1), shifted(-1)];
-  if (above !== undefined && below !== undefined) return (above - below) / (2 * step);
-  const side = above !== undefined ? 1 : -1;
-  const [near, far] = [above ?? below, shifted(2 * side)];
-  if (near === undefined || far === undefined)
-    throw new DomainError(
-      id,
-      "This reading stands so close to what is impossible that no slope can be told.",
-    );
-  return (side * (4 * near - far - 3 * f(at))) / (2 * step);
+}
+
+/** The slope of everything that follows against each reading, by the id of the reading, and what follows at the readings. */
+export interface Sloped {
+  readonly here: Values;
+  readonly by: Readonly<Record<string, Values>>;
+}
+
+/**
+ * All slopes in one pass: two runs of `f` a reading, whatever the number of results. Throws a DomainError for uncertainties
+ * or correlations that cannot be, and where `f` has no value at the readings.
+ */
+export function slopesOfAll(
+  f: Measurands,
+  readings: Readings,
+  correlations: readonly Correlation[] = [],
+): Sloped {
+  acceptReadings(readings, correlations);
+  correlationRoot(Object.keys(readings), correlations);
+  const at = Object.fromEntries(Object.entries(readings).map(([id, { value }]) => [id, value]));
+  const here = f(at);
+  const by = Object.entries(readings).map(
+    ([id, reading]) => [id, slopes(f, at, id, stepFor(reading), here)] as const,
+  );
+  return { here, by: Object.fromEntries(by) };
+}
+
+/** The uncertainty of everything that has slopes: of what has none, or no value, it is left out. */
+export function combineAll(
+  { here, by }: Sloped,
+  readings: Readings,
+  correlations: readonly Correlation[] = [],
+): Readonly<Record<string, Propagated>> {
+  const found: Record<string, Propagated> = {};
+  for (const [y, value] of Object.entries(here)) {
+    const sensitivity = Object.fromEntries(Object.keys(readings).map((id) => [id, by[id]?.[y]]));
+    const isTold = Object.values(sensitivity).every((c) => c !== undefined);
+    if (value === undefined || !Number.isFinite(value) || !isTold) continue;
+    found[y] = combine(value, sensitivity as Readonly<Record<string, number>>, readings, correlations);
+  }
+  return found;
 }
 
 /**
  * The uncertainty of what follows from readings, to first order with sensitivities at the readings. A reading with u = 0 is
  * exact and has a sensitivity too.
  *
- * Throws a DomainError for a negative uncertainty, at `correlation` for correlations that cannot be, and where the measurand
- * has no value at the readings.
- *
- * Source: JCGM 100:2008, equations 10, 13 and G.2b; from memory.
+ * Throws a DomainError for a negative uncertainty, at `correlation` for correlations that cannot be, where the measurand
+ * has no value at the readings, and where one stands so close to what is impossible that no slope can be told.
  *
  * @example propagate(({ a, b }) => a * b, { a: { value: 2, u: 0.1 }, b: { value: 3, u: 0.1 } }).u // 0.3606
  */
@@ -65,37 +116,12 @@ export function propagate(
   readings: Readings,
   correlations: readonly Correlation[] = [],
 ): Propagated {
-  acceptReadings(readings, correlations);
-  const ids = Object.keys(readings);
-  correlationRoot(ids, correlations);
-  const at = Object.fromEntries(Object.entries(readings).map(([id, { value }]) => [id, value]));
-  const y = f(at);
-  const sensitivity: Record<string, number> = {};
-  const parts: Record<string, number> = {};
-  for (const [id, { value, u }] of Object.entries(readings)) {
-    const c = slope(f, at, id, u > 0 ? STEP * u : 1e-6 * Math.max(Math.abs(value), 1e-3));
-    sensitivity[id] = c;
-    parts[id] = c * u;
-  }
-  const own = ids.reduce((sum, id) => sum + (parts[id] as number) ** 2, 0);
-  const shared = correlations.reduce(
-    (sum, { a, b, r }) => sum + 2 * (parts[a] as number) * (parts[b] as number) * r,
-    0,
-  );
-  const variance = Math.max(0, own + shared);
-  const share = Object.fromEntries(
-    ids.map((id) => [id, variance > 0 ? (parts[id] as number) ** 2 / variance : 0]),
-  );
-  const lost = Object.entries(readings).reduce(
-    (sum, [id, { freedom }]) => sum + (freedom ? (parts[id] as number) ** 4 / freedom : 0),
-    0,
-  );
-  return {
-    y,
-    u: Math.sqrt(variance),
-    sensitivity,
-    share,
-    sharedShare: variance > 0 ? shared / variance : 0,
-    freedom: lost > 0 ? variance ** 2 / lost : Number.POSITIVE_INFINITY,
-  };
+  const sloped = slopesOfAll((x) => ({ y: f(x) }), readings, correlations);
+  const edge = Object.entries(sloped.by).find(([, { y }]) => y === undefined);
+  if (edge)
+    throw new DomainError(
+      edge[0],
+      "This reading stands so close to what is impossible that no slope can be told.",
+    );
+  return combineAll(sloped, readings, correlations)["y"] as Propagated;
 }

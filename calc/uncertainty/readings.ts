@@ -29,6 +29,16 @@ export interface Correlation {
 /** What follows from readings; may throw a DomainError where they have no meaning together. */
 export type Measurand = (x: Readonly<Record<string, SI>>) => SI;
 
+/** Several quantities by name; one that has no meaning is left out or undefined. */
+export type Values = Readonly<Record<string, SI | undefined>>;
+
+/** Everything that follows from readings at once; may throw a DomainError where they have no meaning together. */
+export type Measurands = (x: Readonly<Record<string, SI>>) => Values;
+
+/** Of a quantity that has no value at half of all draws or more. */
+export const mostLost =
+  "Most of what the readings may be has no result. Smaller uncertainties are needed, or readings farther from the impossible.";
+
 /** Refuses uncertainties that are none. Throws a DomainError at the reading, or at `correlation`. */
 export function acceptReadings(readings: Readings, correlations: readonly Correlation[]): void {
   for (const [id, { u, freedom }] of Object.entries(readings)) {

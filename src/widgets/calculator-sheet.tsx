@@ -14,6 +14,7 @@ import { Tools } from "./tools.tsx";
 import { useTouchParts } from "./touch.ts";
 import { Unread } from "./unread.tsx";
 import { type Running, useCalculator } from "./use-calculator.ts";
+import { useSpread } from "./use-spread.ts";
 import { useWorking } from "./use-working.ts";
 
 /** Everything of a calculator but its working, which the build typesets beside it. */
@@ -36,6 +37,7 @@ export function CalculatorSheet({
   const hold = useHold(calculator, running);
   const compared = hold.compared;
   const { want } = entries;
+  const spread = useSpread(calculator, running, compared?.beside);
   useWorking(root, standing?.outcome ?? null, isStale, around);
 
   // A path is drawn over its fields, everything else under them.
@@ -87,7 +89,7 @@ export function CalculatorSheet({
               isStale={isStale}
               isExample={evaluation.examples > 0}
               around={around}
-              beside={compared?.beside}
+              beside={spread.beside}
             />
           )}
           {!foot && (
@@ -96,6 +98,16 @@ export function CalculatorSheet({
               summary={`Work backwards${want?.isHeld ? ", held" : ""}`}
               class={`back${want?.isHeld ? " is-held" : ""}`}
               isWanted={want !== undefined}
+              calculator={calculator}
+              running={running}
+            />
+          )}
+          {!foot && (
+            <LaterFold
+              part="uncertainty"
+              summary="How uncertain is it? ±"
+              class={`doubt${spread.isAsked ? " is-held" : ""}`}
+              isWanted={spread.isAsked}
               calculator={calculator}
               running={running}
             />

@@ -14,6 +14,7 @@ type Panel = ComponentType<PanelProps>;
 const parts = {
   solve: () => import("./solve-panel.tsx"),
   sweep: () => import("./sweep-panel.tsx"),
+  uncertainty: () => import("./uncertainty/uncertainty-panel.tsx"),
 } satisfies Record<string, () => Promise<{ readonly default: Panel }>>;
 
 type Part = keyof typeof parts;

@@ -25,7 +25,8 @@ export const settings = computed([own, visiting], (mine, guest) => guest ?? mine
 export const surroundings = computed(settings, ({ system, barometer }): Surroundings => {
   const reading = readBarometer(barometer);
   const value: SI = reading.ok ? reading.value : exampleBarometer;
-  return { system, barometer: { value, isExample: barometer.typed === null } };
+  const within = reading.ok ? reading.within : undefined;
+  return { system, barometer: { value, isExample: barometer.typed === null, within } };
 });
 
 const isSettings = (x: unknown): x is Settings => {

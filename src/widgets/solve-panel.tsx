@@ -10,7 +10,8 @@ import {
   type Want,
 } from "../calculators/engine/entry.ts";
 import { type Evaluation, evaluate, type Message, tryModel } from "../calculators/engine/evaluate.ts";
-import { freeInputs, solve, wantedResults } from "../calculators/engine/solve.ts";
+import { listedResults } from "../calculators/engine/shown.ts";
+import { freeInputs, solve } from "../calculators/engine/solve.ts";
 import { entryOfWant, fieldOfResult, isAsWanted, readWanted } from "../calculators/engine/want.ts";
 import { ChoiceRow } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";
@@ -137,7 +138,7 @@ const options = (rows: readonly (readonly [string, { readonly label: string }])[
 export default function SolvePanel(props: PanelProps) {
   const { calculator, running } = props;
   const { entries, evaluation, around, standing } = running;
-  const results = wantedResults(calculator, entries.choices);
+  const results = listedResults(calculator, entries.choices);
   const inputs = freeInputs(calculator, entries.choices);
   // What is chosen before anything is wanted.
   const [first, setFirst] = useState<{ readonly result?: string; readonly input?: string }>({});

@@ -4,7 +4,7 @@ import { kinds } from "../../calc/quantity/kinds.ts";
 import type { Calculator, Field } from "../calculators/engine/calculator.ts";
 import type { Entry, Surroundings } from "../calculators/engine/entry.ts";
 import type { Given } from "../calculators/engine/evaluate.ts";
-import { wantedResults } from "../calculators/engine/solve.ts";
+import { listedResults } from "../calculators/engine/shown.ts";
 import { axisFor, evenly, MOST_WHOLE, spanAround, sweep, sweptInputs } from "../calculators/engine/sweep.ts";
 import { ChoiceRow } from "./choice.tsx";
 import { mark } from "./exports/csv-text.ts";
@@ -82,7 +82,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
   const { entries, evaluation, standing, around } = running;
   const [asked, setAsked] = useState<Asked>({ ends: {} });
   const [drawn, setDrawn] = useState<Drawn | null>(null);
-  const results = wantedResults(calculator, entries.choices);
+  const results = listedResults(calculator, entries.choices);
   const inputs = sweptInputs(calculator, entries.choices);
   const isAmong = (rows: readonly (readonly [string, unknown])[], id: string | undefined): id is string =>
     rows.some(([one]) => one === id);

@@ -16,6 +16,7 @@ import { begin, end } from "./report.ts";
 import { benchSolving } from "./solving.ts";
 import { benchSweeping } from "./sweeping.ts";
 import { benchTwoStages } from "./two-stages.ts";
+import { benchUncertainty } from "./uncertainty.ts";
 
 begin();
 benchPhysics();
@@ -23,6 +24,7 @@ benchExchanger();
 benchTwoStages();
 benchSolving();
 benchSweeping();
+benchUncertainty();
 benchReading();
 await benchHostile();
 

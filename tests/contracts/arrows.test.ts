@@ -75,6 +75,7 @@ const arrows: readonly Arrow[] = [
       "npm:d3-contour",
       "npm:lean-qr",
       "npm:lean-qr/extras/svg",
+      "npm:pure-rand",
     ],
     because: "widgets know what a calculator is, never one by name, and little may reach the browser",
   },

@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { SI } from "../../calc/quantity/domain-error.ts";
 import type { Calculator } from "../../src/calculators/engine/calculator.ts";
 import { evaluate, type Given, tryModel } from "../../src/calculators/engine/evaluate.ts";
-import { freeInputs, solve, wantedResults } from "../../src/calculators/engine/solve.ts";
+import { listedResults } from "../../src/calculators/engine/shown.ts";
+import { freeInputs, solve } from "../../src/calculators/engine/solve.ts";
 import { calculators, metric, numRuns, startWith } from "./every-calculator.ts";
 
 /** A round trip comes back to this part of what was wanted. */
@@ -35,11 +36,11 @@ function pairsOf(calculator: Calculator, given: Given): readonly Pair[] {
   const pairs = freeInputs(calculator, choices).flatMap(([input, { limits, typical = limits, whole }]) => {
     const between = 0.3 * typical[0] + 0.7 * typical[1];
     const at = [given[input] as SI, whole ? Math.round(between) : between];
-    return wantedResults(calculator, choices).map(([result]) => ({ input, result, at }));
+    return listedResults(calculator, choices).map(([result]) => ({ input, result, at }));
   });
   // Sharing no factor with the number of results, the step comes by each of them.
   let step = Math.max(1, Math.ceil(pairs.length / mostPairs));
-  while (step > 1 && greatestCommon(step, wantedResults(calculator, choices).length) > 1) step++;
+  while (step > 1 && greatestCommon(step, listedResults(calculator, choices).length) > 1) step++;
   return pairs.filter((_, i) => i % step === 0);
 }
 
@@ -78,8 +79,9 @@ describe.each(calculators)("$file", ({ calculator }) => {
     patience,
   );
 
-  test("its ids leave room for what a link says of a wanted result", () => {
-    expect(Object.keys(calculator.inputs)).not.toContain("want");
+  test("its ids leave room for what a link says of a wanted result, and of uncertainty", () => {
+    const ids = Object.keys(calculator.inputs);
+    expect(ids.filter((id) => ["want", "pm", "barometer"].includes(id))).toEqual([]);
   });
 
   test(

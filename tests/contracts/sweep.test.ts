@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../src/calculators/engine/evaluate.ts";
-import { wantedResults } from "../../src/calculators/engine/solve.ts";
+import { listedResults } from "../../src/calculators/engine/shown.ts";
 import { axisFor, spanAround, sweep, sweptInputs } from "../../src/calculators/engine/sweep.ts";
 import { calculators, metric } from "./every-calculator.ts";
 
@@ -10,7 +10,7 @@ describe.each(calculators.map(({ calculator }) => [calculator.id, calculator] as
   (_, calculator) => {
     const entries = startEntries(calculator, "metric");
     const { given, outcome } = evaluate(calculator, entries, metric);
-    const results = wantedResults(calculator, entries.choices).map(([id]) => id);
+    const results = listedResults(calculator, entries.choices).map(([id]) => id);
     const inputs = sweptInputs(calculator, entries.choices);
 
     test("every number may be swept: the curves pass through the state at hand, and every gap is explained", () => {

@@ -79,7 +79,7 @@ async function scriptsLater(path: string): Promise<readonly string[]> {
  * before it did.
  */
 const laterParts = [
-  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 13 * kB },
+  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 14 * kB },
   { part: "sheet of a quick answer", starts: /^\/_astro\/quick-sheet/, limit: 15 * kB },
   { part: "part of a calculator in a lesson", starts: /^\/_astro\/view-sheet/, limit: 6 * kB },
   { part: "field", starts: /^\/_astro\/drawn-field/, limit: 19 * kB },
@@ -95,12 +95,15 @@ const laterParts = [
   { part: "hoses", starts: /^\/_astro\/drawn-hoses/, limit: 8 * kB },
   { part: "keeping", starts: /^\/_astro\/(?:register|announce)/, limit: 3 * kB },
   { part: "solving backwards", starts: /^\/_astro\/solve-panel/, limit: 7 * kB },
-  { part: "links", starts: /^\/_astro\/page-link/, limit: 4 * kB },
+  { part: "links", starts: /^\/_astro\/page-link/, limit: 4.5 * kB },
 ] as const;
 
 /** The parts that nobody takes before they use them, and what each may take beside what their page has by then. */
 const partsOnUse = [
   { part: "copying and files", starts: /^\/_astro\/copy-menu/, limit: 7 * kB },
+  { part: "what is uncertain", starts: /^\/_astro\/(uncertainty-panel|told)\./, limit: 14 * kB },
+  { part: "starting draws", starts: /^\/_astro\/run-draws\./, limit: 7 * kB },
+  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 96 * kB },
   { part: "comparing with what is held", starts: /^\/_astro\/(compare|kept)\./, limit: 3 * kB },
 ] as const;
 

@@ -2,9 +2,10 @@ import type { SI } from "../../../calc/quantity/domain-error.ts";
 import { defaultUnit, kinds, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Reading, readQuantity } from "../../../calc/quantity/read.ts";
 import type { ReadContext } from "../../../calc/quantity/single-quantity.ts";
-import { fromSI } from "../../../calc/quantity/units.ts";
+import { fromSI, unitOf } from "../../../calc/quantity/units.ts";
 import { writePlain } from "../../../calc/quantity/write.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
+import type { PlusMinus } from "./plus-minus.ts";
 
 /**
  * What stands in one field.
@@ -40,12 +41,19 @@ export interface Entries {
   /** Units in which results are shown, where they are not those of the unit system. */
   readonly units?: Readonly<Record<string, string>>;
   readonly want?: Want | undefined;
+  /** What stands behind ± in the fields, where somebody said so. */
+  readonly pm?: PlusMinus | undefined;
 }
 
 /** What entries are read against: asked once for the whole site. */
 export interface Surroundings {
   readonly system: UnitSystem;
-  readonly barometer: { readonly value: SI; readonly isExample: boolean };
+  readonly barometer: {
+    readonly value: SI;
+    readonly isExample: boolean;
+    /** What was typed behind ± of it, Pa. */
+    readonly within?: SI | undefined;
+  };
   /** Where fields may be flows at stated conditions: the mass of dry air in one. */
   readonly massOfFlow?: NonNullable<ReadContext["massOfFlow"]>;
 }
@@ -115,5 +123,10 @@ export function entryText(field: Field, entry: Entry, around: Surroundings): str
   const reading = readEntry(field, entry, around);
   if (!reading.ok) return entry.typed ?? "";
   const number = fromSI(reading.value, entry.shown, barometerContext(around));
-  return entry.typed === null ? writePlain(number, exampleDigits) : writePlain(number);
+  if (entry.typed === null) return writePlain(number, exampleDigits);
+  return writePlain(number) + withinText(reading.within, entry.shown);
 }
+
+/** What stands behind a number in a unit that may be off by so much, in SI: nothing, or ` ± 3.6`. */
+export const withinText = (within: SI | undefined, unit: string): string =>
+  within === undefined ? "" : ` ± ${writePlain(within / unitOf(unit).factor)}`;

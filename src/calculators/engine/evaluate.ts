@@ -10,6 +10,7 @@ import { plainUnit, readBarometer } from "./barometer.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { barometerContext, type Entries, type Entry, readEntry, type Surroundings } from "./entry.ts";
 import { isShown } from "./shown.ts";
+import { withinMessages } from "./within.ts";
 
 /** A sentence under a field. `invalid` refuses the value, `outside` keeps it, `plain` only tells. */
 export interface Message {
@@ -31,6 +32,8 @@ export interface Success {
 
 export interface Evaluation {
   readonly given: Given;
+  /** What was typed behind ± of the fields in sight, in SI. */
+  readonly within: Readonly<Record<string, SI>>;
   readonly messages: Readonly<Record<string, readonly Message[]>>;
   /** Fields that are shown, and how many of them still hold the example value. */
   readonly fields: number;
@@ -134,6 +137,7 @@ const distinct = (notes: readonly Note[]): readonly Note[] => [
 /** Reads every field, runs the model once with its trace, and says what is wrong where. Never throws. */
 export function evaluate(calculator: Calculator, entries: Entries, around: Surroundings): Evaluation {
   const given: Record<string, SI | string> = { ...entries.choices };
+  const within: Record<string, SI> = {};
   const messages: Record<string, Message[]> = {};
   let fields = 0;
   let examples = 0;
@@ -147,6 +151,7 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
     fields += 1;
     if (input.barometer) {
       given[id] = around.barometer.value;
+      if (around.barometer.within !== undefined) within[id] = around.barometer.within;
       if (around.barometer.isExample && entry.typed === null) examples += 1;
       if (entry.typed === null) continue;
     } else if (entry.typed === null) examples += 1;
@@ -157,15 +162,16 @@ export function evaluate(calculator: Calculator, entries: Entries, around: Surro
       continue;
     }
     given[id] = reading.value;
+    if (reading.within !== undefined && !input.barometer) within[id] = reading.within;
     const found = fieldMessages(input, entry, reading.value, around);
     refused ||= found.some((m) => m.tone === "invalid");
     const turned = turnedInto(input, entry, reading, around);
     messages[id] = [reading.understood, turned]
       .filter((says) => says !== undefined)
       .map((says): Message => ({ tone: "plain", says }))
-      .concat(found);
+      .concat(found, withinMessages(input, entry, reading, around));
   }
-  const told = { given, messages, fields, examples, isRead: !refused };
+  const told = { given, within, messages, fields, examples, isRead: !refused };
   if (refused) return { ...told, outcome: null, trouble: null };
   try {
     const trace = recording();

@@ -2,6 +2,7 @@ import { defaultUnit, type UnitSystem } from "../../../calc/quantity/kinds.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import type { Entries, Entry, Surroundings, Want } from "./entry.ts";
 import { version } from "./former-examples.ts";
+import { type PlusMinus, usual } from "./plus-minus.ts";
 import { isShown } from "./shown.ts";
 
 /*
@@ -12,7 +13,8 @@ import { isShown } from "./shown.ts";
  * A value is the text as typed, the unit it is in unless it is a plain number, and the unit shown where that differs. What
  * stands as in the example is left out: the version says which examples are meant. An example of another value is `~` and
  * the number in SI. The unit in which a result is shown stands as `charge-path.T_m.in=degF`, where it was chosen. A wanted
- * result stands as `charge-path.want=rho_m;r;2.5;kg/m3;held`: the result, the input to be found, what was typed. Everything
+ * result stands as `charge-path.want=rho_m;r;2.5;kg/m3;held`: the result, the input to be found, what was typed. How ± is meant stands as
+ * `charge-path.pm=standard;expanded;T_2;T_3;0.9`: in fields, in results, then pairs whose errors go together. Everything
  * in a link is somebody else's data: bounded, checked, and shown as text.
  */
 
@@ -35,6 +37,12 @@ function writeEntry(entry: Entry): string {
 
 const writeWant = ({ result, input, typed, unit, shown, isHeld }: Want): string =>
   [result, input, writeEntry({ typed, example: 0, unit, shown }), ...(isHeld ? ["held"] : [])].join(";");
+
+const writePlusMinus = ({ means, shows, together }: PlusMinus): string =>
+  [means, shows, ...together.flatMap(({ a, b, typed }) => [a, b, enc(typed)])].join(";");
+
+const isUsual = ({ means, shows, together }: PlusMinus): boolean =>
+  means === usual.means && shows === usual.shows && together.length === 0;
 
 /** Whether a field stands as nobody has touched it. */
 function isUntouched(field: Field, { typed, example, unit, shown }: Entry, system: UnitSystem): boolean {
@@ -70,6 +78,7 @@ export function writeLink(
     }
     for (const [id, unit] of Object.entries(entries.units ?? {}))
       if (!isLeftOut(calculator.results[id])) parts.push(`${calculator.id}.${id}.in=${enc(unit)}`);
+    if (entries.pm && !isUsual(entries.pm)) parts.push(`${calculator.id}.pm=${writePlusMinus(entries.pm)}`);
     if (entries.want) parts.push(`${calculator.id}.want=${writeWant(entries.want)}`);
   }
   return parts.join("&");

@@ -6,6 +6,15 @@ import { type Calculator, isChoice } from "./calculator.ts";
 import { type Entries, type Entry, startEntries, type Want } from "./entry.ts";
 import { formerExamples, version, withExamplesOf } from "./former-examples.ts";
 import { plainNumber } from "./link.ts";
+import {
+  BAROMETER,
+  isMeaning,
+  isWay,
+  longestPair,
+  mostPairs,
+  type PlusMinus,
+  type Together,
+} from "./plus-minus.ts";
 
 const longest = 64_000;
 const longestText = 200;
@@ -50,6 +59,24 @@ function readWant(calculator: Calculator, text: string): Want | null {
   const read = readLinkEntry(entry.join(";"), wanted.kind, 0);
   if (!read || read.typed === null) return null;
   return { result, input, typed: read.typed, unit: read.unit, shown: read.shown, isHeld };
+}
+
+function readPlusMinus(calculator: Calculator, text: string): PlusMinus | null {
+  const [means = "", shows = "", ...pairs] = text.split(";");
+  if (!isMeaning(means) || !isWay(shows) || pairs.length % 3 !== 0 || pairs.length > 3 * mostPairs)
+    return null;
+  const isNumber = (id: string): boolean => {
+    const input = Object.hasOwn(calculator.inputs, id) ? calculator.inputs[id] : undefined;
+    return id === BAROMETER || (input !== undefined && !isChoice(input));
+  };
+  const together: Together[] = [];
+  for (let i = 0; i < pairs.length; i += 3) {
+    const [a, b] = [inputNow(calculator.id, pairs[i] ?? ""), inputNow(calculator.id, pairs[i + 1] ?? "")];
+    const typed = decoded(pairs[i + 2] ?? "");
+    if (typed === null || typed.length > longestPair || !isNumber(a) || !isNumber(b)) return null;
+    together.push({ a, b, typed });
+  }
+  return { means, shows, together };
 }
 
 const isWithin = (x: SI, [least, most]: readonly [SI, SI]): boolean => x >= least && x <= most;
@@ -112,7 +139,9 @@ export function readLink(
           ? readResultUnit(calculator, name, value, stateOf)
           : name === "want"
             ? takeWant(calculator, value, stateOf)
-            : readInput(calculator, name, value, key, stateOf);
+            : name === "pm"
+              ? takePlusMinus(calculator, value, stateOf)
+              : readInput(calculator, name, value, key, stateOf);
       if (says !== undefined) unread.push(says);
     }
   }
@@ -124,6 +153,7 @@ interface Writable {
   choices: Record<string, string>;
   units?: Record<string, string>;
   want?: Want;
+  pm?: PlusMinus;
 }
 
 type StateOf = (calculator: Calculator) => Writable;
@@ -150,6 +180,14 @@ function takeWant(calculator: Calculator, value: string, stateOf: StateOf): stri
   const want = readWant(calculator, value);
   if (!want) return "What was to be found, by the link, could not be read.";
   stateOf(calculator).want = want;
+  return undefined;
+}
+
+/** Takes how ± is meant, or says that it could not be read. */
+function takePlusMinus(calculator: Calculator, value: string, stateOf: StateOf): string | undefined {
+  const pm = readPlusMinus(calculator, value);
+  if (!pm) return "How ± is meant, by the link, could not be read. What is usual stands there.";
+  stateOf(calculator).pm = pm;
   return undefined;
 }
 

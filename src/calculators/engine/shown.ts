@@ -21,3 +21,9 @@ export const answerOf = (
   Object.entries(calculator.results).find(
     ([, result]) => !result.inPicture && isShown(calculator, result.when, choices),
   );
+
+/** The results that are listed with the choices made: those that stand in the picture alone are not. */
+export const listedResults = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
+  Object.entries(calculator.results).filter(
+    ([, { inPicture, when }]) => !inPicture && isShown(calculator, when, choices),
+  );

@@ -115,12 +115,6 @@ export const freeInputs = (calculator: Calculator, choices: Readonly<Record<stri
       !isChoice(entry[1]) && !entry[1].barometer && isShown(calculator, entry[1].when, choices),
   );
 
-/** Results that may be wanted: those listed. */
-export const wantedResults = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
-  Object.entries(calculator.results).filter(
-    ([, { inPicture, when }]) => !inPicture && isShown(calculator, when, choices),
-  );
-
 /** The result as a function of the input alone; not finite where there is none. */
 function resultOf({ calculator, given, result, input }: Question): (x: SI) => SI {
   const base = heard(calculator, given);

@@ -3,7 +3,7 @@ import { fromSI, toSI } from "../../../calc/quantity/units.ts";
 import { writePlain } from "../../../calc/quantity/write.ts";
 import { readBarometer } from "./barometer.ts";
 import type { Field } from "./calculator.ts";
-import { barometerContext, type Entry, readEntry, type Surroundings } from "./entry.ts";
+import { barometerContext, type Entry, readEntry, type Surroundings, withinText } from "./entry.ts";
 
 /** About a hundredth of `size`, as 1, 2 or 5 times a power of ten: `stepOf(2.2)` is 0.02. `size` has to be above zero. */
 export function stepOf(size: number): number {
@@ -19,7 +19,7 @@ const almost = 1e-9;
 
 /**
  * The text of a field `steps` further up, or down where they are below zero, in the unit that it shows. It stands on a whole
- * number of steps. Null where the text cannot be read, or where no step is left before the bound of the field.
+ * number of steps, and what stood behind ± stays. Null where the text cannot be read, or where no step is left before the bound of the field.
  *
  * A step is a hundredth of the value counted from its true zero, so that it does not shrink towards 0 °C or 0 on a gauge; and of
  * a tenth of the example at the least, so that zero itself is reached and left.
@@ -42,7 +42,7 @@ export function stepped(field: Field, entry: Entry, around: Surroundings, steps:
   };
   for (let count = Math.abs(steps); count > 0; count -= 1) {
     const next = (from + way * count) * step;
-    if (isAllowed(next)) return writePlain(next);
+    if (isAllowed(next)) return writePlain(next) + withinText(reading.within, entry.shown);
   }
   return null;
 }
