@@ -20,6 +20,9 @@ import { SweepTable } from "./sweep/sweep-table.tsx";
 /** Milliseconds that typing rests before the curves follow. */
 const REST = 120;
 
+/** Points of the curve that stands in the page: it is a first look, and each of them is sent. */
+const FEW = 11;
+
 /** More curves than this cannot be told apart. */
 const MOST_CURVES = 5;
 
@@ -57,6 +60,7 @@ const draw = (
   now: SI | undefined,
   plan: Plan,
   around: Surroundings,
+  count?: number,
 ): Drawn => ({
   calculator,
   given,
@@ -72,6 +76,7 @@ const draw = (
     to: plan.span[1],
     results: plan.results,
     family: plan.family,
+    ...(count !== undefined && { count }),
   }),
   now,
   around,
@@ -137,7 +142,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
   // Without scripts nothing can be asked for, so that the example's curve stands alone.
   if (import.meta.env.SSR) {
     if (!plan) return <p class="msg">Nothing here changes with a number.</p>;
-    return <SweepChart drawn={draw(calculator, given, now, plan, around)} />;
+    return <SweepChart drawn={draw(calculator, given, now, plan, around, FEW)} />;
   }
   if (!field || along === undefined || result === undefined)
     return <p class="msg">With the choices made, there is no number to be varied.</p>;
