@@ -103,6 +103,16 @@ export const constants = define({
     exact: true,
     source: { key: "bipm-si-2019", where: "Celsius temperature", standing: "from memory" },
   },
+  r_S: {
+    value: 1.004715,
+    unit: "1",
+    exact: false,
+    source: {
+      key: "teos-10",
+      where: "reference-composition salinity, 35.16504 g/kg over 35",
+      standing: "open reference read",
+    },
+  },
   T_t: {
     value: 273.16,
     unit: "K",

@@ -60,6 +60,17 @@ export const symbols = {
   h_l: entry(String.raw`h_\ell`, "h_l", "enthalpy of water that is about to boil", "specificEnergy"),
   h_g: entry(String.raw`h_\mathrm{g}`, "h_g", "enthalpy of saturated steam", "specificEnergy"),
   S: entry("S", "S", "salinity, mass of salt in a mass of seawater", "fraction"),
+  S_P: entry(String.raw`S_\mathrm{P}`, "S_P", "practical salinity, what conductivity meters read", "ratio"),
+  T_f: entry(String.raw`T_\mathrm{f}`, "T_f", "freezing temperature", "temperature"),
+  x_g: entry(String.raw`x_\mathrm{g}`, "x_g", "mass of glycol in a mass of mixture", "fraction"),
+  phi_g: entry(
+    String.raw`\phi_\mathrm{g}`,
+    "φ_g",
+    "volume of glycol over the volumes of glycol and water before mixing",
+    "fraction",
+  ),
+  rho_g: entry(String.raw`\rho_\mathrm{g}`, "ρ_g", "density of pure glycol", "density"),
+  rho_w: entry(String.raw`\rho_\mathrm{w}`, "ρ_w", "density of water", "density"),
 
   // humidity
   varphi: entry(String.raw`\varphi`, "φ", "relative humidity", "fraction"),
@@ -1122,6 +1133,12 @@ export const symbols = {
   x_O2: entry(String.raw`x_\mathrm{O_2}`, "x_O2", "mole fraction of oxygen in dry air", "ratio"),
   x_Ar: entry(String.raw`x_\mathrm{Ar}`, "x_Ar", "mole fraction of argon in dry air", "ratio"),
   x_CO2: entry(String.raw`x_\mathrm{CO_2}`, "x_CO2", "mole fraction of carbon dioxide in dry air", "ratio"),
+  r_S: entry(
+    String.raw`r_\mathrm{S}`,
+    "r_S",
+    "absolute salinity in g/kg over practical salinity, seawater of the reference composition",
+    "ratio",
+  ),
   T_C: entry(
     String.raw`T_{0\,^\circ\mathrm{C}}`,
     "T_0°C",
