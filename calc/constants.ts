@@ -113,6 +113,26 @@ export const constants = define({
       standing: "open reference read",
     },
   },
+  rho_EG: {
+    value: 1113,
+    unit: "kg/m^3",
+    exact: false,
+    source: {
+      key: "ashrae-2017",
+      where: "chapter 31, pure ethylene glycol at 20 °C",
+      standing: "from memory",
+    },
+  },
+  rho_PG: {
+    value: 1036,
+    unit: "kg/m^3",
+    exact: false,
+    source: {
+      key: "ashrae-2017",
+      where: "chapter 31, pure propylene glycol at 20 °C",
+      standing: "from memory",
+    },
+  },
   T_t: {
     value: 273.16,
     unit: "K",

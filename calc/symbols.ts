@@ -1139,6 +1139,8 @@ export const symbols = {
     "absolute salinity in g/kg over practical salinity, seawater of the reference composition",
     "ratio",
   ),
+  rho_EG: entry(String.raw`\rho_\mathrm{EG}`, "ρ_EG", "density of pure ethylene glycol at 20 °C", "density"),
+  rho_PG: entry(String.raw`\rho_\mathrm{PG}`, "ρ_PG", "density of pure propylene glycol at 20 °C", "density"),
   T_C: entry(
     String.raw`T_{0\,^\circ\mathrm{C}}`,
     "T_0°C",
