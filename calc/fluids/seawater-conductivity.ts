@@ -36,6 +36,7 @@ export const seawaterConductivity = property({
   compute: ({ T, S }) => {
     const s = (1000 * S) / OLDER_SALT;
     const t = 1.00024 * (T - constants.T_C.value) + constants.T_C.value;
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the formula was fitted with the rounded logarithm
     const power = 0.434 * (2.3 - (343.5 + 0.037 * s) / t) * Math.cbrt(1 - t / (647.3 + 0.03 * s));
     return 1e-3 * (240 + 0.0002 * s) * 10 ** power;
   },
