@@ -35,6 +35,19 @@ const USUAL = { n_a: 0.6, n_w: 0.75 };
 
 const spanOf = (flows: readonly SI[]): SI => Math.max(...flows) / Math.min(...flows) - 1;
 
+/** How many flows differ from each other. */
+function levels(flows: readonly SI[]): number {
+  const rising = [...flows].sort((a, b) => a - b);
+  let count = 0;
+  let last = 0;
+  for (const flow of rising)
+    if (flow > last * (1 + SAME_FLOW)) {
+      count += 1;
+      last = flow;
+    }
+  return count;
+}
+
 const rootMeanSquare = (parts: readonly number[]): number =>
   Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0) / parts.length);
 
@@ -100,12 +113,16 @@ export function fitWaterSide(
  * Both sides from points at which both flows were changed: their conductances at reference flows in kg/s and the powers of the flows,
  * where the resistance of wall and dirt in K/W is known. Least squares of the parts by which the points lie off.
  *
- * Throws a DomainError naming `points` for fewer than four, where one of the flows never changed, and where no such powers
- * describe the points.
+ * Throws a DomainError naming `points` for fewer than four, where one of the flows never changed, where neither took three values,
+ * and where no such powers describe the points.
  *
  * @example
- * fitBothSides([[0.2, 0.5, 283.2], [0.4, 0.5, 366.2], [0.2, 1, 329.6], [0.4, 1, 447.9]].map(([m_a = 0, m_w = 0, UA = 0]) =>
- *   ({ m_a, m_w, UA })), { R_wall: 0, m_a_ref: 0.4, m_w_ref: 1 }).n_a // 0.60
+ * fitBothSides(
+ *   [[0.1, 0.5, 267.216], [0.2, 0.5, 361.638], [0.4, 0.5, 471.576], [0.1, 1, 296.582], [0.4, 1, 571.429], [0.2, 2, 458.333]].map(
+ *     ([m_a = 0, m_w = 0, UA = 0]) => ({ m_a, m_w, UA }),
+ *   ),
+ *   { R_wall: 0, m_a_ref: 0.4, m_w_ref: 1 },
+ * ).n_a // 0.600
  */
 export function fitBothSides(
   points: readonly ConductancePoint[],
@@ -121,6 +138,12 @@ export function fitBothSides(
       "points",
       `All points have the same ${what} flow, which shows nothing of how that side moves. Give points of different ${what} flows.`,
     );
+  // With two flows on each side what one gives off the other may take: the sum of both resistances stays the same.
+  refuse(
+    Math.max(levels(points.map(({ m_a }) => m_a)), levels(points.map(({ m_w }) => m_w))) < 3,
+    "points",
+    "With two flows of each side both sides cannot be told apart. Give points of at least three different flows of one side.",
+  );
   const off = ([ln_a = 0, n_a = 0, ln_w = 0, n_w = 0]: readonly number[]) =>
     points.map(({ m_a, m_w, UA }) => {
       const UA_a = conductanceAtFlow.compute({ UA_ref: Math.exp(ln_a), m: m_a, m_ref: m_a_ref, n_h: n_a });

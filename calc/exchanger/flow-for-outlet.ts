@@ -32,7 +32,7 @@ const TOLERANCE = 1e-12;
  * The water flow between two bounds that brings the air to a wanted outlet, or which side stands against it.
  *
  * @example
- * flowForOutlet({ T_2: 400, T_w_in: 300, T_3: 350, T_endless: 310, m_least: 0.1, m_most: 10, at: (m) => 300 + 50 / m }) // m_w: 1
+ * flowForOutlet({ T_2: 400, T_w_in: 300, T_3: 350, T_endless: 310, m_least: 0.1, m_most: 10, at: (m) => 300 + 50 / m }).m_w // 1.000 kg/s
  */
 export function flowForOutlet({ T_2, T_w_in, T_3, T_endless, m_least, m_most, at }: FlowWanted): FlowFound {
   const reach = { T_endless, T_at_most: at(m_most), T_at_least: at(m_least) };

@@ -166,8 +166,11 @@ function shapeOf(given: MovingGiven, trace: Trace, where: string) {
  * are known. An endless water flow, Infinity, has no resistance of its own, unless its exponent is zero.
  *
  * @example
- * conductanceAt(acceptMoving({ UA_a_ref: 1000, m_a_ref: 0.5, n_a: 0.6, water: "power", UA_w_ref: 2000, m_w_ref: 1, n_w: 0.8 }),
- *   { m_a: 0.5, m_w: 1 }, film).UA // 666.7 W/K
+ * conductanceAt(
+ *   acceptMoving({ UA_a_ref: 1000, m_a_ref: 0.5, n_a: 0.6, water: "power", UA_w_ref: 2000, m_w_ref: 1, n_w: 0.8 }),
+ *   { m_a: 0.5, m_w: 1 },
+ *   () => ({ rho: 998, c_p: 4184, mu: 1e-3, k: 0.6 }),
+ * ).UA // 666.7 W/K
  */
 export function conductanceAt(
   { air, R_wall, R_foul, water }: MovingConductance,

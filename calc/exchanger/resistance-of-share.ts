@@ -3,7 +3,7 @@ import { explicit } from "../relation/relation.ts";
 /**
  * Thermal resistance in K/W of one part of the way of the heat, from its share in the whole resistance.
  *
- * @example resistanceOfShare.compute({ UA: 254.275, s_side: 0.018 }) // 7.0790e-5 K/W
+ * @example resistanceOfShare.compute({ UA: 254.275, s_side: 0.018 }) // 7.079e-5 K/W
  */
 export const resistanceOfShare = explicit({
   id: "exchanger/resistance-of-share",

@@ -43,7 +43,8 @@ const NO_SPAN = 0.01;
 /**
  * The temperature at which a steady flow of water has to enter, so that a cooler makes the air outlet that another cooler makes.
  *
- * Where the film answers to the temperature several may serve; the one whose flow is not between laminar and turbulent is taken.
+ * Where the film answers to the temperature several may serve; of those that the supply can make, one whose flow is not between
+ * laminar and turbulent is taken.
  * Throws a DomainError that names T_3 where even water that is about to freeze is too warm, and T_cold where the supply is.
  *
  * @example
@@ -72,7 +73,9 @@ export const standInByTempering: Model<StandInByTemperingGiven, StandInByTemperi
   );
   const m_w = flowOf(given, coolant, coldest, trace);
   const inlets = inletsFor(cooler, m_w, T_3, coldest);
-  const states = inlets.map((T_w_in) => ({ T_w_in, Re: settleMoving(cooler, { m_w, T_w_in }).Re ?? 0 }));
+  const T_cold = acceptSupply(given, coolant, inlets);
+  const makeable = inlets.filter((one) => T_cold === undefined || one >= T_cold);
+  const states = makeable.map((T_w_in) => ({ T_w_in, Re: settleMoving(cooler, { m_w, T_w_in }).Re ?? 0 }));
   const { T_w_in } = (states.find(({ Re }) => !isTransition(Re)) ?? states[0]) as { readonly T_w_in: SI };
   const others = inlets.filter((one) => one !== T_w_in);
   const state = movingState(cooler, { m_w, T_w_in }, trace);
@@ -80,7 +83,7 @@ export const standInByTempering: Model<StandInByTemperingGiven, StandInByTemperi
     ...state,
     T_w_in,
     others,
-    ...mixed(given, { m_w, T_w_in, T_w_out: state.T_w_out, coolant: cooler.coolant }, trace),
+    ...mixed(T_cold, { m_w, T_w_in, T_w_out: state.T_w_out }, trace),
     ...noteMovingState(cooler, T_w_in, state, trace),
   };
 };
@@ -104,26 +107,32 @@ function inletsFor(cooler: MovingCooler, m_w: SI, T_3: SI, coldest: SI): readonl
   );
 }
 
+/** The cold supply, where there is one, which is no warmer than the warmest inlet that serves. */
+function acceptSupply(
+  { T_cold }: StandInByTemperingGiven,
+  coolant: MovingCooler["coolant"],
+  inlets: readonly SI[],
+): SI | undefined {
+  if (T_cold === undefined) return undefined;
+  const warmest = Math.max(...inlets);
+  accept("T_cold", "The temperature of the cold supply", T_cold, coolantBounds(coolant));
+  refuse(
+    T_cold > warmest,
+    "T_cold",
+    "The supply is warmer than the water has to be at the inlet of the cooler. It may be as warm as the bound.",
+    { value: warmest, kind: "temperature" },
+  );
+  return T_cold;
+}
+
 interface Through {
   readonly m_w: SI;
   readonly T_w_in: SI;
   readonly T_w_out: SI;
-  readonly coolant: MovingCooler["coolant"];
 }
 
-function mixed(
-  { T_cold: supply }: StandInByTemperingGiven,
-  { m_w, T_w_in, T_w_out, coolant }: Through,
-  trace: Trace,
-) {
-  if (supply === undefined) return { m_fresh: undefined, m_back: undefined };
-  const T_cold = accept("T_cold", "The temperature of the cold supply", supply, coolantBounds(coolant));
-  refuse(
-    T_cold > T_w_in,
-    "T_cold",
-    "The supply is warmer than the water has to be at the inlet of the cooler. It may be as warm as the bound.",
-    { value: T_w_in, kind: "temperature" },
-  );
+function mixed(T_cold: SI | undefined, { m_w, T_w_in, T_w_out }: Through, trace: Trace) {
+  if (T_cold === undefined) return { m_fresh: undefined, m_back: undefined };
   const m_fresh = trace.use(mixedInFlow, { m: m_w, T_warm: T_w_out, T_w_in, T_cold }, "mixing valve");
   return { m_fresh, m_back: trace.use(ledBackFlow, { m: m_w, m_fresh }, "mixing valve") };
 }

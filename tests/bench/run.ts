@@ -14,11 +14,13 @@ import { benchPhysics } from "./physics.ts";
 import { benchReading } from "./reading.ts";
 import { begin, end } from "./report.ts";
 import { benchSolving } from "./solving.ts";
+import { benchStandingIn } from "./standing-in.ts";
 import { benchTwoStages } from "./two-stages.ts";
 
 begin();
 benchPhysics();
 benchExchanger();
+benchStandingIn();
 benchTwoStages();
 benchSolving();
 benchReading();

@@ -56,6 +56,14 @@ describe("points that show nothing are refused at `points`", () => {
     ["three points for both sides", () => fitBothSides([a, b, a], both)],
     ["one air flow for both sides", () => fitBothSides([a, b, a, b], both)],
     [
+      "two flows of each side",
+      () =>
+        fitBothSides(
+          [a, b, { ...a, m_a: 0.6, UA: 480 }, { ...b, m_a: 0.6, UA: 650 }, { ...b, m_a: 0.603, UA: 650 }],
+          both,
+        ),
+    ],
+    [
       "points that no powers describe",
       () =>
         fitBothSides(

@@ -191,7 +191,16 @@ describe("what no flow makes is refused with the side that limits", () => {
   });
 });
 
-test("a flow between laminar and turbulent is noted, and of several inlet temperatures one beside it is taken", () => {
+test("of several inlet temperatures that serve, one beside the transition is taken, as far as the supply can make it", () => {
+  const tempered = { ...rig, m_w: 1.4, r_foul: 0, R_wall: 3.1e-6, T_3: celsius(44.3) };
+  const { T_w_in, others, Re = 0 } = standInByTempering(tempered);
+  expect(others).toHaveLength(2);
+  expect(Re).toBeLessThan(2300);
+  const [middle = 0] = others;
+  expect(standInByTempering({ ...tempered, T_cold: T_w_in + 0.1 }).T_w_in).toBe(middle);
+});
+
+test("a flow between laminar and turbulent is noted", () => {
   const trace = recording();
   const { Re = 0 } = rateMovingCooler({ ...rig, m_w: 1.5 }, trace);
   expect(Re).toBeGreaterThan(2300);
