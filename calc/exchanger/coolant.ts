@@ -1,12 +1,15 @@
 import { constants } from "../constants.ts";
-import { type Glycol, glycols, massFractionOf } from "../fluids/glycol/glycol.ts";
-import { seawaterConductivity } from "../fluids/seawater-conductivity.ts";
+import {
+  type Glycol,
+  glycolDensities,
+  glycolFreezings,
+  glycolHeatCapacities,
+  massFractionOf,
+} from "../fluids/glycol/glycol.ts";
 import { seawaterDensity } from "../fluids/seawater-density.ts";
 import { seawaterFreezing } from "../fluids/seawater-freezing.ts";
 import { seawaterHeatCapacity } from "../fluids/seawater-heat-capacity.ts";
-import { seawaterViscosity } from "../fluids/seawater-viscosity.ts";
 import { waterDensity, waterEnthalpy } from "../fluids/water/liquid-water.ts";
-import { liquidConductivity, liquidViscosity, waterHeatCapacity } from "../fluids/water/water.ts";
 import { accept } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
@@ -35,14 +38,6 @@ export type Coolant =
   | { readonly kind: "seawater"; readonly S: SI; readonly p_w: SI }
   | { readonly kind: Glycol; readonly x_g: SI; readonly p_w: SI }
   | { readonly kind: "stated"; readonly c: SI };
-
-/** kg/m³, J/(kg K), Pa s, W/(m K). */
-export interface FilmProperties {
-  readonly rho: SI;
-  readonly c_p: SI;
-  readonly mu: SI;
-  readonly k: SI;
-}
 
 const HOTTEST_WATER = 473.15;
 /** Cold enough for any liquid that is not known, K. */
@@ -91,7 +86,7 @@ export function freezingOf(coolant: Coolant, trace: Trace = plain): SI {
     case "stated":
       return COLDEST_LIQUID;
     default:
-      return trace.use(glycols[coolant.kind].freezing, { x_g: coolant.x_g }, "coolant");
+      return trace.use(glycolFreezings[coolant.kind], { x_g: coolant.x_g }, "coolant");
   }
 }
 
@@ -107,86 +102,29 @@ export function densityOf(given: CoolantGiven, coolant: Coolant, T_w_in: SI, tra
 
 /** Density of the liquid at its inlet, kg/m³; throws a DomainError that names rho_w. */
 export function densityAt(given: CoolantGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI {
-  if (coolant.kind === "stated") return acceptStated(given).rho();
-  return densityIn(coolant, T_w_in, trace, "at the inlet");
+  return densityIn(given, coolant, T_w_in, trace, "at the inlet");
 }
 
-function densityIn(coolant: Exclude<Coolant, { kind: "stated" }>, T: SI, trace: Trace, at: string): SI {
+/** The same at any temperature T in K; `at` says where that is. */
+export function densityIn(given: CoolantGiven, coolant: Coolant, T: SI, trace: Trace, at: string): SI {
   switch (coolant.kind) {
+    case "stated":
+      return accept("rho_w", "The density of the liquid", given.rho_w, {
+        kind: "density",
+        atLeast: 100,
+        atMost: 5000,
+      });
     case "seawater":
       return trace.use(seawaterDensity, { T, S: coolant.S, p: ONE_ATMOSPHERE }, `seawater, ${at}`);
     case "water":
       return waterDensity({ T, p: coolant.p_w }, trace, `water, ${at}`);
     default:
-      return trace.use(glycols[coolant.kind].density, { T, x_g: coolant.x_g }, `coolant, ${at}`);
-  }
-}
-
-const acceptStated = (given: CoolantGiven) => ({
-  rho: () =>
-    accept("rho_w", "The density of the liquid", given.rho_w, {
-      kind: "density",
-      atLeast: 100,
-      atMost: 5000,
-    }),
-  mu: () =>
-    accept("mu_w", "The viscosity of the liquid", given.mu_w, {
-      kind: "viscosity",
-      atLeast: 1e-5,
-      atMost: 100,
-    }),
-  k: () =>
-    accept("k_w", "The thermal conductivity of the liquid", given.k_w, {
-      kind: "conductivity",
-      atLeast: 0.01,
-      atMost: 100,
-    }),
-});
-
-/** Properties of the liquid at its mean temperature T in K; throws a DomainError that names what a stated liquid lacks. */
-export function filmProperties(given: CoolantGiven, coolant: Coolant, T: SI, trace: Trace): FilmProperties {
-  const at = "at its mean temperature";
-  switch (coolant.kind) {
-    case "stated": {
-      const stated = acceptStated(given);
-      return { rho: stated.rho(), c_p: coolant.c, mu: stated.mu(), k: stated.k() };
-    }
-    case "water": {
-      const state = { T: Math.min(T, LIQUID_ENDS), p: coolant.p_w };
-      const where = `water, ${at}`;
-      return {
-        rho: waterDensity(state, trace, where),
-        c_p: waterHeatCapacity(state, trace, where),
-        mu: liquidViscosity(state, trace, where),
-        k: liquidConductivity(state, trace, where),
-      };
-    }
-    case "seawater": {
-      const { S } = coolant;
-      const where = `seawater, ${at}`;
-      return {
-        rho: densityIn(coolant, T, trace, at),
-        c_p: trace.use(seawaterHeatCapacity, { T, S }, where),
-        mu: trace.use(seawaterViscosity, { T, S }, where),
-        k: trace.use(seawaterConductivity, { T, S }, where),
-      };
-    }
-    default: {
-      const of = glycols[coolant.kind];
-      const { x_g } = coolant;
-      const where = `coolant, ${at}`;
-      return {
-        rho: trace.use(of.density, { T, x_g }, where),
-        c_p: trace.use(of.heatCapacity, { T, x_g }, where),
-        mu: trace.use(of.viscosity, { T, x_g }, where),
-        k: trace.use(of.conductivity, { T, x_g }, where),
-      };
-    }
+      return trace.use(glycolDensities[coolant.kind], { T, x_g: coolant.x_g }, `coolant, ${at}`);
   }
 }
 
 /** Far beyond boiling, where the equations of the liquid end, K: from there on a search goes with the mean so far. */
-const LIQUID_ENDS = 573.15;
+export const LIQUID_ENDS = 573.15;
 
 /** Mean heat capacity of the liquid in J/(kg K) between two temperatures that differ. */
 export function meanOfWater(coolant: Coolant, T_w_in: SI, T_w_out: SI, trace: Trace): SI {
@@ -207,7 +145,7 @@ export function meanOfWater(coolant: Coolant, T_w_in: SI, T_w_out: SI, trace: Tr
     }
     default:
       return trace.use(
-        glycols[coolant.kind].heatCapacity,
+        glycolHeatCapacities[coolant.kind],
         { T: (T_w_in + T_w_out) / 2, x_g: coolant.x_g },
         "coolant, at its mean temperature",
       );

@@ -6,7 +6,7 @@ import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
 import { conductanceAtFlow } from "./conductance-at-flow.ts";
 import { conductanceOfResistances } from "./conductance-of-resistances.ts";
-import type { FilmProperties } from "./coolant.ts";
+import type { FilmProperties } from "./coolant-film.ts";
 import { channelArea } from "./film/channel-area.ts";
 import { channelDiameter } from "./film/channel-diameter.ts";
 import { channelSidesRatio } from "./film/channel-sides-ratio.ts";

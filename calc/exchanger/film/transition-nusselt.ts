@@ -18,7 +18,14 @@ export const transitionNusselt = explicit({
   expression: "(1 - gamma_t) * Nu_lam + gamma_t * Nu_turb",
 
   sources: [{ key: "gnielinski-2013", where: "transition region", standing: "from memory" }],
-  ranges: [{ input: "gamma_t", from: 0, to: 1, says: "The formula is for flows between the bounds." }],
+  ranges: [
+    {
+      input: "gamma_t",
+      from: 0,
+      to: 1,
+      says: "The formula is for flows on the way from laminar to turbulent, which ends at the bound.",
+    },
+  ],
   accuracy: "25 %",
   compute: ({ gamma_t, Nu_lam, Nu_turb }) => (1 - gamma_t) * Nu_lam + gamma_t * Nu_turb,
 });

@@ -17,32 +17,30 @@ import { propyleneGlycolViscosity } from "./propylene-glycol-viscosity.ts";
 
 export type Glycol = "ethylene-glycol" | "propylene-glycol";
 
-type OfMixture = Relation<"T" | "x_g">;
+type Both<R> = Readonly<Record<Glycol, R>>;
+type OfMixture = Both<Relation<"T" | "x_g">>;
 
-interface GlycolRelations {
-  readonly density: OfMixture;
-  readonly heatCapacity: OfMixture;
-  readonly conductivity: OfMixture;
-  readonly viscosity: OfMixture;
-  readonly freezing: Relation<"x_g">;
-}
+/* One record for each property, so that a page loads only those that it uses. */
 
-/** What describes the mixture of each glycol with water. */
-export const glycols: Readonly<Record<Glycol, GlycolRelations>> = {
-  "ethylene-glycol": {
-    density: ethyleneGlycolDensity,
-    heatCapacity: ethyleneGlycolHeatCapacity,
-    conductivity: ethyleneGlycolConductivity,
-    viscosity: ethyleneGlycolViscosity,
-    freezing: ethyleneGlycolFreezing,
-  },
-  "propylene-glycol": {
-    density: propyleneGlycolDensity,
-    heatCapacity: propyleneGlycolHeatCapacity,
-    conductivity: propyleneGlycolConductivity,
-    viscosity: propyleneGlycolViscosity,
-    freezing: propyleneGlycolFreezing,
-  },
+export const glycolDensities: OfMixture = {
+  "ethylene-glycol": ethyleneGlycolDensity,
+  "propylene-glycol": propyleneGlycolDensity,
+};
+export const glycolHeatCapacities: OfMixture = {
+  "ethylene-glycol": ethyleneGlycolHeatCapacity,
+  "propylene-glycol": propyleneGlycolHeatCapacity,
+};
+export const glycolConductivities: OfMixture = {
+  "ethylene-glycol": ethyleneGlycolConductivity,
+  "propylene-glycol": propyleneGlycolConductivity,
+};
+export const glycolViscosities: OfMixture = {
+  "ethylene-glycol": ethyleneGlycolViscosity,
+  "propylene-glycol": propyleneGlycolViscosity,
+};
+export const glycolFreezings: Both<Relation<"x_g">> = {
+  "ethylene-glycol": ethyleneGlycolFreezing,
+  "propylene-glycol": propyleneGlycolFreezing,
 };
 
 /** Shops mix at about this temperature, K: the densities of both liquids are taken there. */

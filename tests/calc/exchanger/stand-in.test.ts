@@ -152,6 +152,22 @@ function refusal(run: () => unknown): DomainError {
   throw new Error("nothing was refused");
 }
 
+// A worked example, computed with a second program: at 22 degC the light load cannot be made bad enough.
+test("a good cooler with cold water cannot be made as poor as one that air cools", () => {
+  const light = { ...rig, p_w: 1e5, m_a: 0.12, m_a_ref: 0.12, T_2: celsius(95), UA_a_ref: 686.1 };
+  const found = flowOrSide({
+    ...light,
+    R_wall: 3.1e-6,
+    r_foul: 2e-4,
+    m_w_least: 0.04,
+    m_w_most: 5,
+    T_3: celsius(39),
+  });
+  expect(found.isMet ? "" : found.side).toBe("least flow");
+  expect(Math.abs(found.T_at_least - celsius(38.5))).toBeLessThan(0.1);
+  expect(Math.abs(found.T_at_most - celsius(22.8))).toBeLessThan(0.1);
+});
+
 describe("what no flow makes is refused with the side that limits", () => {
   const reach = flowOrSide(rig);
   test.each([
