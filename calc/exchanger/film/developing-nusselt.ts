@@ -32,7 +32,6 @@ export const developingNusselt = explicit({
       says: "The formula is compared here with others within the bound only.",
     },
   ],
-  accuracy: "10 %",
   compute: ({ Gz, Pr }) => {
     const third = Math.cbrt(1 / Gz);
     const thermal = 3.657 / Math.tanh(2.264 * third + 1.7 * third ** 2) + 0.0499 * Gz * Math.tanh(1 / Gz);

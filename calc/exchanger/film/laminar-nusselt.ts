@@ -2,7 +2,8 @@ import { explicit } from "../../relation/relation.ts";
 
 /**
  * Mean Nusselt number of laminar flow over the length of a passage whose wall has one temperature: from Nu_d far from the
- * entrance, 3.66 in a round tube, and the Graetz number. For other shapes an approximation.
+ * entrance, 3.66 in a round tube, and the Graetz number. In a round tube within 1 % of the exact one; for other shapes an
+ * approximation.
  *
  * @example laminarNusselt.compute({ Nu_d: 3.66, Gz: 50 }) // 5.7895
  */

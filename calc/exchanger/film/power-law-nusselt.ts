@@ -28,7 +28,7 @@ export const powerLawNusselt = explicit({
     {
       input: "Re",
       from: 10000,
-      to: 1200000.0,
+      to: 120_000,
       says: "The formula is for flow that is turbulent throughout; past the bound it is a good deal too high or was not measured.",
     },
     { input: "Pr", from: 0.7, to: 160, says: "The formula was fitted to fluids within the bound." },

@@ -18,6 +18,5 @@ export const roundedFrictionFactor = explicit({
   ranges: [
     { input: "Re", from: 3000, to: 5000000.0, says: "The formula is for turbulent flow within the bound." },
   ],
-  accuracy: "2 %",
   compute: ({ Re }) => (0.79 * Math.log(Re) - 1.64) ** -2,
 });

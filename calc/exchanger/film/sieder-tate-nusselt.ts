@@ -24,6 +24,5 @@ export const siederTateNusselt = explicit({
       says: "The formula is for passages that are short for their flow. Below the bound it falls under what flow far from the entrance has.",
     },
   ],
-  accuracy: "25 %",
   compute: ({ Gz }) => 1.86 * Math.cbrt(Gz),
 });

@@ -18,6 +18,5 @@ export const smoothFrictionFactor = explicit({
   ranges: [
     { input: "Re", from: 4000, to: 5000000.0, says: "The formula is for turbulent flow within the bound." },
   ],
-  accuracy: "2 %",
   compute: ({ Re }) => (1.82 * Math.log10(Re) - 1.64) ** -2,
 });

@@ -26,6 +26,5 @@ export const transitionNusselt = explicit({
       says: "The formula is for flows on the way from laminar to turbulent, which ends at the bound.",
     },
   ],
-  accuracy: "25 %",
   compute: ({ gamma_t, Nu_lam, Nu_turb }) => (1 - gamma_t) * Nu_lam + gamma_t * Nu_turb,
 });

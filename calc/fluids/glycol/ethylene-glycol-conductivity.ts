@@ -33,6 +33,5 @@ export const ethyleneGlycolConductivity = property({
     },
   ],
   ranges: mixtureRanges("ethylene glycol"),
-  accuracy: "3 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });

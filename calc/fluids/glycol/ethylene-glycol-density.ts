@@ -33,6 +33,5 @@ export const ethyleneGlycolDensity = property({
     },
   ],
   ranges: mixtureRanges("ethylene glycol"),
-  accuracy: "0.5 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });

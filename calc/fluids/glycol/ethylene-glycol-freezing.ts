@@ -22,7 +22,6 @@ export const ethyleneGlycolFreezing = property({
     },
   ],
   ranges: [mixtureRanges("ethylene glycol")[0]],
-  accuracy: "1 K",
   compute: ({ x_g }) => {
     const X = x_g - 0.308462;
     return 257.9 + X * (-80.8 + X * (-133.4 + X * (-72.93 + X * (100.6 + X * 11.4))));

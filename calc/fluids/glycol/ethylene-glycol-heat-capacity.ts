@@ -33,6 +33,5 @@ export const ethyleneGlycolHeatCapacity = property({
     },
   ],
   ranges: mixtureRanges("ethylene glycol"),
-  accuracy: "1 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });

@@ -33,6 +33,5 @@ export const ethyleneGlycolViscosity = property({
     },
   ],
   ranges: mixtureRanges("ethylene glycol"),
-  accuracy: "5 %",
   compute: ({ T, x_g }) => Math.exp(mixturePolynomial(polynomial, T, x_g)),
 });

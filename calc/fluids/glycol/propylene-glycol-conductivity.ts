@@ -33,6 +33,5 @@ export const propyleneGlycolConductivity = property({
     },
   ],
   ranges: mixtureRanges("propylene glycol"),
-  accuracy: "3 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });

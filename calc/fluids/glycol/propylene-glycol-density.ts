@@ -33,6 +33,5 @@ export const propyleneGlycolDensity = property({
     },
   ],
   ranges: mixtureRanges("propylene glycol"),
-  accuracy: "0.5 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });

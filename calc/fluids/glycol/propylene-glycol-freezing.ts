@@ -22,7 +22,6 @@ export const propyleneGlycolFreezing = property({
     },
   ],
   ranges: [mixtureRanges("propylene glycol")[0]],
-  accuracy: "1 K",
   compute: ({ x_g }) => {
     const X = x_g - 0.307031;
     return 259.9 + X * (-66.31 + X * (-109.4 + X * (-228.3 + X * (-340.9 + X * 146.5))));

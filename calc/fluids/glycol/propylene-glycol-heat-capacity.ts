@@ -33,6 +33,5 @@ export const propyleneGlycolHeatCapacity = property({
     },
   ],
   ranges: mixtureRanges("propylene glycol"),
-  accuracy: "1 %",
   compute: ({ T, x_g }) => mixturePolynomial(polynomial, T, x_g),
 });
