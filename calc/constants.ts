@@ -103,6 +103,36 @@ export const constants = define({
     exact: true,
     source: { key: "bipm-si-2019", where: "Celsius temperature", standing: "from memory" },
   },
+  r_S: {
+    value: 1.004715,
+    unit: "1",
+    exact: false,
+    source: {
+      key: "teos-10",
+      where: "reference-composition salinity, 35.16504 g/kg over 35",
+      standing: "open reference read",
+    },
+  },
+  rho_EG: {
+    value: 1113,
+    unit: "kg/m^3",
+    exact: false,
+    source: {
+      key: "ashrae-2017",
+      where: "chapter 31, pure ethylene glycol at 20 °C",
+      standing: "from memory",
+    },
+  },
+  rho_PG: {
+    value: 1036,
+    unit: "kg/m^3",
+    exact: false,
+    source: {
+      key: "ashrae-2017",
+      where: "chapter 31, pure propylene glycol at 20 °C",
+      standing: "from memory",
+    },
+  },
   T_t: {
     value: 273.16,
     unit: "K",

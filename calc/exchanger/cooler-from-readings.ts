@@ -7,6 +7,7 @@ import { arrangementOf } from "./arrangements.ts";
 import { capacityRate } from "./capacity-rate.ts";
 import { capacityRatio } from "./capacity-ratio.ts";
 import { conductance } from "./conductance.ts";
+import { acceptCoolant, type Coolant, meanOfWater } from "./coolant.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
 import { flowForDuty } from "./flow-for-duty.ts";
 import { heatBalance } from "./heat-balance.ts";
@@ -17,14 +18,11 @@ import { temperatureChange } from "./temperature-change.ts";
 import { temperatureEffectiveness } from "./temperature-effectiveness.ts";
 import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts";
 import {
-  acceptCoolant,
   acceptWaterInlet,
   acceptWaterOutlet,
-  type Coolant,
   flowOf,
   LARGEST_RATIO,
   marginToBoiling,
-  meanOfWater,
   refuseScarceWater,
   type WaterGiven,
 } from "./water-side.ts";
@@ -73,7 +71,7 @@ const ACCEPTABLE = 0.05;
 export const coolerFromReadings: Model<ReadingsGiven, ReadCooler> = (given, trace = plain) => {
   const arrangement = arrangementOf(given.arrangement);
   const air = acceptAirState(given);
-  const coolant = acceptCoolant(given);
+  const coolant = acceptCoolant(given, trace);
   const T_w_in = acceptWaterInlet(given, coolant);
   const { T_3, T_w_out } = acceptOutlets(given, coolant, air.T_2, T_w_in);
   const { T_2 } = air;

@@ -3,16 +3,10 @@ import type { SI } from "../quantity/domain-error.ts";
 import { plain, type Trace } from "../relation/trace.ts";
 import { type Air, type AirGiven, acceptAir, rateOfAir } from "./air-side.ts";
 import { capacityRatio } from "./capacity-ratio.ts";
+import { acceptCoolant, type Coolant } from "./coolant.ts";
 import { coolerOutletTemperature } from "./cooler-outlet-temperature.ts";
 import { waterOutletTemperature } from "./water-outlet-temperature.ts";
-import {
-  acceptCoolant,
-  acceptWaterInlet,
-  type Coolant,
-  flowOf,
-  rateOfWater,
-  type WaterGiven,
-} from "./water-side.ts";
+import { acceptWaterInlet, flowOf, rateOfWater, type WaterGiven } from "./water-side.ts";
 
 /** Both streams as they enter a cooler. */
 export interface Inlets {
@@ -41,7 +35,7 @@ const ROUNDS = 100;
 /** Checks both streams; throws a DomainError that names the field. */
 export function acceptInlets(given: AirGiven & WaterGiven, trace: Trace): Inlets {
   const air = acceptAir(given);
-  const coolant = acceptCoolant(given);
+  const coolant = acceptCoolant(given, trace);
   const T_w_in = acceptWaterInlet(given, coolant);
   refuse(
     Math.abs(air.T_2 - T_w_in) < NO_SPAN,

@@ -5,6 +5,7 @@ import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { type AirGiven, noteDew } from "./air-side.ts";
 import type { Arrangement } from "./arrangement.ts";
 import { arrangementOf } from "./arrangements.ts";
+import type { Coolant } from "./coolant.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
 import { temperatureField } from "./field/temperature-field.ts";
 import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
@@ -13,7 +14,7 @@ import { firstPeak, reach } from "./reach.ts";
 import { onSmallerStream, type SmallerStream } from "./smaller-stream.ts";
 import { transferUnits } from "./transfer-units.ts";
 import { LARGEST_UNITS } from "./transfer-units-needed.ts";
-import { type Coolant, marginToBoiling, refuseScarceWater, type WaterGiven } from "./water-side.ts";
+import { marginToBoiling, refuseScarceWater, type WaterGiven } from "./water-side.ts";
 
 /** The cooler by its arrangement's id and its heat conductance in W/K, and both streams at their inlets. */
 export interface RateCoolerGiven extends AirGiven, WaterGiven {

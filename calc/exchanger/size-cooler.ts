@@ -5,6 +5,7 @@ import { AIR_TEMPERATURE, type AirGiven, noteDew, rateOfAir } from "./air-side.t
 import { arrangementOf } from "./arrangements.ts";
 import { capacityRatio } from "./capacity-ratio.ts";
 import { conductance } from "./conductance.ts";
+import { meanOfWater } from "./coolant.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
 import { type MeanDifference, meanDifferenceOf } from "./mean-difference.ts";
 import { acceptInlets, type Inlets, settleOutlets } from "./outlets.ts";
@@ -15,7 +16,6 @@ import { reachWithinSize, transferUnitsNeeded } from "./transfer-units-needed.ts
 import { waterOutletTemperature } from "./water-outlet-temperature.ts";
 import {
   marginToBoiling,
-  meanOfWater,
   rateOfWater,
   refuseFlow,
   refuseScarceWater,

@@ -3,18 +3,10 @@ import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { AIR_TEMPERATURE, type AirGiven, acceptAir, noteDew, rateOfAir } from "./air-side.ts";
+import { acceptCoolant, type Coolant, densityOf, meanOfWater } from "./coolant.ts";
 import { dutyOfRate } from "./duty-of-rate.ts";
 import { flowForDuty } from "./flow-for-duty.ts";
-import {
-  acceptCoolant,
-  acceptWaterInlet,
-  acceptWaterOutlet,
-  type Coolant,
-  densityOf,
-  marginToBoiling,
-  meanOfWater,
-  type WaterGiven,
-} from "./water-side.ts";
+import { acceptWaterInlet, acceptWaterOutlet, marginToBoiling, type WaterGiven } from "./water-side.ts";
 
 /**
  * The duty in W itself, or the air in kg/s and K that has to be cooled from T_2 to T_3; and how far the water may warm, as a
@@ -48,7 +40,7 @@ export interface WaterForDuty {
  * waterForDuty({ duty: "stated", Q: 44796, coolant: "water", T_w_in: 295.15, bound: "rise", Delta_T_w: 10 }).m_w // 1.071 kg/s
  */
 export const waterForDuty: Model<WaterForDutyGiven, WaterForDuty> = (given, trace = plain) => {
-  const coolant = acceptCoolant(given);
+  const coolant = acceptCoolant(given, trace);
   const T_w_in = acceptWaterInlet(given, coolant);
   const T_w_out = outletOf(given, coolant, T_w_in);
   const Q = dutyOf(given, { T_w_in, T_w_out }, trace);

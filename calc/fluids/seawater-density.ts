@@ -1,8 +1,6 @@
 import { constants } from "../constants.ts";
 import { property } from "../relation/relation.ts";
-
-/** Absolute over practical salinity of seawater of the reference composition, both in g/kg. */
-const REFERENCE_SALT = 1.004715;
+import { practicalSalinity } from "./practical-salinity.ts";
 
 /**
  * Density of seawater in kg/m³ at T in K, of absolute salinity S in kg/kg, at p in Pa absolute.
@@ -48,7 +46,7 @@ export const seawaterDensity = property({
   accuracy: "0.02 %",
   compute: ({ T, S, p }) => {
     const t = 1.00024 * (T - constants.T_C.value);
-    const s = (1000 * S) / REFERENCE_SALT;
+    const s = practicalSalinity.compute({ S });
     const pure =
       999.842594 +
       t * (6.793952e-2 + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));

@@ -224,6 +224,32 @@ export const kinds = {
     us: "BTU/(min degF)",
     units: ["W/K", "kW/K", "BTU/(min degF)", "BTU/(h degF)"],
   },
+  /** Of one side of a wall, per area. */
+  filmCoefficient: {
+    name: "heat transfer coefficient",
+    si: "W/(m2 K)",
+    kilo: "kW/(m2 K)",
+    metric: "W/(m2 K)",
+    us: "BTU/(h ft2 degF)",
+    units: ["W/(m2 K)", "kW/(m2 K)", "BTU/(h ft2 degF)"],
+  },
+  thermalResistance: {
+    name: "thermal resistance",
+    si: "K/W",
+    kilo: "K/kW",
+    metric: "K/kW",
+    us: "h degF/BTU",
+    units: ["K/kW", "K/W", "h degF/BTU"],
+  },
+  /** Thermal resistance times area: what a layer of dirt is given as. */
+  foulingFactor: {
+    name: "fouling factor",
+    si: "m2 K/W",
+    kilo: "m2 K/kW",
+    metric: "m2 K/kW",
+    us: "h ft2 degF/BTU",
+    units: ["m2 K/kW", "m2 K/W", "h ft2 degF/BTU"],
+  },
   length: {
     name: "length",
     si: "m",

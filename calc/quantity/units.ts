@@ -215,6 +215,18 @@ const others = (
     ["BTU/(min degF)", "BTU/(min·°F)", btu / (minute * rankine), "btu/min/f"],
     ["BTU/(h degF)", "BTU/(h·°F)", btu / (hour * rankine), "btu/h/f btu/hrf"],
 
+    ["W/(m2 K)", "W/(m²·K)", 1, "w/m2/k w/m2/c"],
+    ["kW/(m2 K)", "kW/(m²·K)", 1e3, "kw/m2/k kw/m2/c"],
+    ["BTU/(h ft2 degF)", "BTU/(h·ft²·°F)", btu / (hour * ft ** 2 * rankine), "btu/h/ft2/f btu/hrft2f"],
+
+    ["K/W", "K/W", 1, "c/w"],
+    ["K/kW", "K/kW", 1e-3, "c/kw"],
+    ["h degF/BTU", "h·°F/BTU", (hour * rankine) / btu, "hrf/btu"],
+
+    ["m2 K/W", "m²·K/W", 1, "m2c/w"],
+    ["m2 K/kW", "m²·K/kW", 1e-3, "m2c/kw"],
+    ["h ft2 degF/BTU", "h·ft²·°F/BTU", (hour * ft ** 2 * rankine) / btu, "hrft2f/btu"],
+
     ["m2", "m²", 1, "sqm"],
     ["cm2", "cm²", 1e-4, "sqcm"],
     ["mm2", "mm²", 1e-6, "sqmm"],

@@ -33,7 +33,14 @@ export interface WaterState {
 
 /** Heat capacity at constant pressure, J/(kg K), as `waterDensity` gives the density. */
 export const waterHeatCapacity = choose(atmosphericWaterHeatCapacity, compressedWaterHeatCapacity);
-const conductivity = choose(atmosphericWaterConductivity, compressedWaterConductivity);
+/** Thermal conductivity, W/(m K), alike. */
+export const liquidConductivity = choose(atmosphericWaterConductivity, compressedWaterConductivity);
+
+/** Viscosity, Pa s, alike. */
+export const liquidViscosity = (state: WaterGiven, trace: Trace = plain, where = "water"): SI =>
+  isAtmospheric(state)
+    ? trace.use(atmosphericWaterViscosity, { T: state.T }, where)
+    : trace.use(waterViscosity, { T: state.T, rho: waterDensity(state) }, where);
 
 /** Saturated steam is described up to here, Pa: 622.9 K. */
 const MOST_PRESSURE = 16.5e6;
@@ -81,10 +88,8 @@ export const waterState = (given: WaterGiven, trace: Trace = plain, where = "wat
     rho,
     c_p: waterHeatCapacity(given, trace, where),
     h: waterEnthalpy(given, trace, where),
-    mu: isAtmospheric(given)
-      ? trace.use(atmosphericWaterViscosity, { T }, where)
-      : trace.use(waterViscosity, { T, rho }, where),
-    k: conductivity(given, trace, where),
+    mu: liquidViscosity(given, trace, where),
+    k: liquidConductivity(given, trace, where),
     s: trace.use(compressedWaterEntropy, { T, p }, where),
     a: trace.use(compressedWaterSpeedOfSound, { T, p }, where),
     T_sat,
