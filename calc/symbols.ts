@@ -431,7 +431,6 @@ export const symbols = {
     "Nusselt number where flow has become turbulent",
     "ratio",
   ),
-  Pr: entry(String.raw`\mathrm{Pr}`, "Pr", "Prandtl number", "ratio"),
   Gz: entry(String.raw`\mathrm{Gz}`, "Gz", "Graetz number", "ratio"),
   gamma_t: entry(
     String.raw`\gamma_\mathrm{t}`,
