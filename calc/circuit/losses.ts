@@ -93,6 +93,9 @@ export interface PipeLosses {
   readonly Re: SI;
 }
 
+/** So slow that the loss is below any digit of a pressure, and the powers in the friction factor have no number any more. */
+const STANDS_STILL = 1e-12;
+
 /** What a pipe takes from a flow in m³/s; nothing from no flow. */
 export function lossesOfPipe(
   pipe: Pipe,
@@ -107,6 +110,7 @@ export function lossesOfPipe(
   const m_a = trace.use(massFlow, { rho, V_dot: V_w }, where);
   const c = trace.use(ductSpeed, { m_a, rho, A }, where);
   const Re = trace.use(reynoldsNumber, { rho, c, d, mu }, where);
+  if (Re < STANDS_STILL) return { Delta_p_wall: 0, Delta_p_other: 0, c, Re };
   const Theta_k = trace.use(frictionArgument, { Re, k_s, d }, where);
   const Theta_t = trace.use(frictionTurbulentPart, { Theta_k }, where);
   const Theta_l = trace.use(frictionTransitionPart, { Re }, where);

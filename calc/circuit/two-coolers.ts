@@ -1,3 +1,4 @@
+import { constants } from "../constants.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
@@ -68,7 +69,7 @@ export interface TwoCoolers {
   readonly left: SI;
 }
 
-const ATMOSPHERE = 101_325;
+const ATMOSPHERE = constants.p_sl.value;
 /** Change of a flow coefficient, as part of it, by which the moves are taken: to about a millionth. */
 const NUDGE = 1e-3;
 /** Below this difference of two moves it does not matter which valve is set first. */
@@ -82,9 +83,9 @@ const ALIKE = 1e-6;
  * no point in common, for flows that leave nothing for a valve, and for settings of two valves that stand in one line.
  *
  * @example
- * const core = { Delta_p_ref: 18e3, V_ref: 12 / 3600, n_p: 2 };
  * twoCoolers({ layout: "parallel", wanted: "flows", source: "head", h_w: 20, liquid: "water", T_w: 298.15,
- *   shared: { L: 10, d: 0.0525, k_s: 45e-6, K: 4 }, one: { core, K_v: 6 / 3600 }, two: { core, K_v: 3 / 3600 } }).first // "one"
+ *   shared: { L: 10, d: 0.0525, k_s: 45e-6, K: 4 }, one: { K_v: 6 / 3600, core: { Delta_p_ref: 18e3, V_ref: 12 / 3600, n_p: 2 } },
+ *   two: { K_v: 3 / 3600, core: { Delta_p_ref: 18e3, V_ref: 12 / 3600, n_p: 2 } } }).V_w // 0
  */
 export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = plain) => {
   const water = liquidOf(

@@ -1,3 +1,4 @@
+import { constants } from "../constants.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
@@ -63,9 +64,11 @@ export interface WaterCircuit extends PipeLosses {
   readonly isChoked: boolean;
 }
 
-const ATMOSPHERE = 101_325;
+const ATMOSPHERE = constants.p_sl.value;
 /** Half the step of the position over which a gain is taken. */
 const STEP = 1e-4;
+/** What the search of a flow may leave of one that was computed here before. */
+const ROUNDING = 1e-9;
 
 /**
  * Where pump and circuit meet, at a position of the valve or with the position that a flow needs. Choking is part of the
@@ -233,7 +236,7 @@ function positionFor(circuit: Circuit, V_w: SI, V_full: SI): SI {
     bound(most),
   );
   refuse(
-    V_w > V_full * (1 + 1e-12),
+    V_w > V_full * (1 + ROUNDING),
     "V_w",
     "With the valve fully open the circuit passes only the bound. Less flow or a larger valve is needed.",
     bound(V_full),
@@ -241,15 +244,15 @@ function positionFor(circuit: Circuit, V_w: SI, V_full: SI): SI {
   const { Delta_p_v } = balance(circuit, V_w, plain);
   const Delta_p = Math.min(Delta_p_v, chokedAt(circuit, Delta_p_v, plain));
   const K_v = effectiveCoefficient.compute({ V_w, Delta_p, rho: liquid.rho });
-  const phi_v = Math.min(1, K_v / valve.K_vs);
+  const phi_v = K_v / valve.K_vs;
   const { least } = valve.characteristic;
   refuse(
-    phi_v < least,
+    phi_v < least * (1 - ROUNDING),
     "V_w",
     "Just before it closes the valve still passes the bound. More flow or a smaller valve is needed.",
     bound(phi_v < least ? flowThrough(circuit, least * valve.K_vs) : V_w),
   );
-  return valve.characteristic.position(phi_v);
+  return valve.characteristic.position(Math.min(1, Math.max(least, phi_v)));
 }
 
 function noteCircuit(

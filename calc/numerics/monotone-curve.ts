@@ -8,7 +8,7 @@ import type { Points } from "./straight-lines.ts";
  *
  * Source: Fritsch and Carlson, SIAM Journal on Numerical Analysis 17 (1980) 238, from memory.
  *
- * @example monotoneCurve([[0, 0], [1, 1], [2, 4]])(1.5) // 2.3125
+ * @example monotoneCurve([[0, 0], [1, 1], [2, 4]])(1.5) // 2.1875
  */
 export function monotoneCurve(points: Points): (x: number) => number {
   if (points.length < 2) throw new RangeError("a curve needs two points");

@@ -3,7 +3,7 @@ import { explicit } from "../../relation/relation.ts";
 /**
  * Pressure difference in Pa that is left for the valve: what the pump or the tank gives, less the lift and all other losses.
  *
- * @example leftForValve.compute({ Delta_p_P: 285.4e3, Delta_p_z: 19.6e3, Delta_p_rest: 23.3e3 }) // 242500 Pa
+ * @example leftForValve.compute({ Delta_p_P: 285.4e3, Delta_p_z: 19.6e3, Delta_p_rest: 23.3e3 }) // 2.4250e5 Pa
  */
 export const leftForValve = explicit({
   id: "circuit/pump/left-for-valve",

@@ -4,7 +4,7 @@ import { explicit } from "../../relation/relation.ts";
 /**
  * Pressure in Pa under a head of liquid in m, density in kg/m³.
  *
- * @example pressureOfHead.compute({ rho: 997.05, h: 28 }) // 273780 Pa
+ * @example pressureOfHead.compute({ rho: 997.05, h: 28 }) // 2.7378e5 Pa
  */
 export const pressureOfHead = explicit({
   id: "circuit/pump/pressure-of-head",

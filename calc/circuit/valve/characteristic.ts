@@ -42,7 +42,9 @@ export function characteristicOf(given: CharacteristicGiven): Characteristic {
         atMost: 1,
       });
       if (phi_v <= least) return 0;
-      return phi_v >= 1 ? 1 : bracketedRoot((x) => opening(x, plain) - phi_v, 0, 1, { tolerance: 1e-13 });
+      if (phi_v >= 1) return 1;
+      // A valve may open with a vertical slope, where a small position is already much flow.
+      return bracketedRoot((x) => opening(x, plain) - phi_v, 0, 1, { tolerance: 1e-26, limit: 300 });
     },
   };
 }

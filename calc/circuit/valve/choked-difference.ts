@@ -4,7 +4,7 @@ import { explicit } from "../../relation/relation.ts";
  * Pressure difference in Pa from which on a valve passes no more liquid, however low the pressure behind it: it boils in the jet.
  * Without reducers F_LP is F_L and F_P is 1. Pressures in Pa absolute.
  *
- * @example chokedDifference.compute({ F_LP: 0.6, F_P: 1, p_in: 680e3, F_F: 0.94424, p_v: 70100 }) // 220970 Pa
+ * @example chokedDifference.compute({ F_LP: 0.6, F_P: 1, p_in: 680e3, F_F: 0.94424, p_v: 70100 }) // 2.2097e5 Pa
  */
 export const chokedDifference = explicit({
   id: "circuit/valve/choked-difference",

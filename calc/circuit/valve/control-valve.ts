@@ -65,7 +65,7 @@ const RECOVERY = { kind: "ratio", atLeast: 0.2, atMost: 1 } as const;
  *
  * @example
  * controlValve({ wanted: "coefficient", liquid: "stated", rho_w: 965.4, mu_w: 3.1472e-4, p_v: 70.1e3, p_crit: 22.12e6,
- *   fittings: "none", d_v: 0.15, V_w: 0.1, p_in: 680e3, p_out: 220e3, F_L: 0.9, F_d: 0.46 }).K_v * 3600 // 164.995 m³/h
+ *   fittings: "none", d_v: 0.15, V_w: 0.1, p_in: 680e3, p_out: 220e3, F_L: 0.9, F_d: 0.46 }).K_v * 3600 // 164.996 m³/h
  */
 export const controlValve: Model<ControlValveGiven, ControlValve> = (given, trace = plain) => {
   const p_in = accept("p_in", "The pressure before the valve, absolute,", given.p_in, {

@@ -4,7 +4,7 @@ import { explicit } from "../../relation/relation.ts";
 /**
  * Pressure difference in Pa across a valve that passes a liquid and is not choked: m³/s, kg/m³.
  *
- * @example valveDifference.compute({ V_w: 9 / 3600, K_v: 5.7732 / 3600, rho: 997.05 }) // 242530 Pa
+ * @example valveDifference.compute({ V_w: 9 / 3600, K_v: 5.7732 / 3600, rho: 997.05 }) // 2.4253e5 Pa
  */
 export const valveDifference = explicit({
   id: "circuit/valve/valve-difference",

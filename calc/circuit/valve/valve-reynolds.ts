@@ -5,7 +5,7 @@ import { explicit } from "../../relation/relation.ts";
  * Reynolds number of the flow in a valve; from 10 000 on the flow is turbulent. m³/s, kg/m³, Pa s; the modifier F_d is the part of one
  * round jet that each of several passages is; flow coefficient in m³/s, bore d_v in m.
  *
- * @example valveReynolds.compute({ F_d: 0.46, V_w: 0.1, rho: 965.4, mu: 3.1472e-4, F_L: 0.9, K_v: 165 / 3600, d_v: 0.15 }) // 2967000
+ * @example valveReynolds.compute({ F_d: 0.46, V_w: 0.1, rho: 965.4, mu: 3.1472e-4, F_L: 0.9, K_v: 165 / 3600, d_v: 0.15 }) // 2.9670e6
  */
 export const valveReynolds = explicit({
   id: "circuit/valve/valve-reynolds",
