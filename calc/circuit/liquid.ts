@@ -1,8 +1,8 @@
 import { saturationOverWater } from "../fluids/saturation-over-water.ts";
-import { waterState } from "../fluids/water/water.ts";
+import { type WaterState, waterState } from "../fluids/water/water.ts";
 import { critical } from "../fluids/water/water-constants.ts";
 import { accept } from "../quantity/accept.ts";
-import type { SI } from "../quantity/domain-error.ts";
+import { DomainError, type SI } from "../quantity/domain-error.ts";
 import type { Trace } from "../relation/trace.ts";
 
 /** Fresh water at a temperature in K, or a liquid whose properties are known: kg/m³, Pa s, Pa absolute. */
@@ -23,15 +23,32 @@ export interface Liquid {
   readonly p_crit: SI;
 }
 
-/** The liquid at the pressure `p` in Pa absolute. Throws a DomainError that names what is missing, freezes or boils. */
-export function liquidOf(given: LiquidGiven, p: SI, trace: Trace): Liquid {
+/** The state of water, K and Pa absolute; what cannot be is refused at the fields that are named. */
+export function waterAt(
+  state: { readonly T: SI; readonly p: SI },
+  fields: { readonly T: string; readonly p: string },
+  trace: Trace,
+): WaterState {
+  try {
+    return waterState(state, trace, "water");
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    throw new DomainError(error.field === "T" ? fields.T : fields.p, error.message, error.limit);
+  }
+}
+
+/**
+ * The liquid at the pressure `p` in Pa absolute, which was given as `field`. Throws a DomainError that names what is missing,
+ * freezes or boils.
+ */
+export function liquidOf(given: LiquidGiven, p: SI, field: string, trace: Trace): Liquid {
   if (given.liquid === "water") {
     const T = accept("T_w", "The temperature of the water", given.T_w, {
       kind: "temperature",
       atLeast: 273.15,
       atMost: 473.15,
     });
-    const { rho, mu } = waterState({ T, p }, trace, "water");
+    const { rho, mu } = waterAt({ T, p }, { T: "T_w", p: field }, trace);
     return { rho, mu, p_v: trace.use(saturationOverWater, { T }, "water"), p_crit: critical.p };
   }
   return {

@@ -16,21 +16,27 @@ import {
 } from "./losses.ts";
 import { restLoss } from "./pump/rest-loss.ts";
 import { type Source, type SourceGiven, sourceOf } from "./source.ts";
+import { chokedDifference } from "./valve/choked-difference.ts";
+import { criticalRatioFactor } from "./valve/critical-ratio-factor.ts";
 import { effectiveCoefficient } from "./valve/effective-coefficient.ts";
 import { valveDifference } from "./valve/valve-difference.ts";
 import { mostFlow } from "./water-circuit.ts";
 
-/** A cooler with its own pipe, and the flow coefficient of its valve where it stands, m³/s; or the flow that it shall get. */
+/**
+ * A cooler with its own pipe and, behind both, its valve: its flow coefficient where it stands, m³/s, or the flow that it shall
+ * get; and its recovery factor, 0.9 unless given.
+ */
 export interface CoolerBranchGiven {
   readonly core: CoreGiven;
   readonly pipe?: PipeGiven | undefined;
   readonly K_v?: SI | undefined;
   readonly V_w?: SI | undefined;
+  readonly F_L?: SI | undefined;
 }
 
 /**
- * Two coolers on one pump or one head, side by side or one behind the other, with the pipe that both share. Pa absolute for
- * the pressure at which properties of the water are taken.
+ * Two coolers on one pump or one head, side by side or one behind the other, with the pipe that both share. `p_out` is the
+ * pressure behind the last valve, Pa absolute.
  */
 export type TwoCoolersGiven = SourceGiven &
   LiquidGiven & {
@@ -79,7 +85,7 @@ const ALIKE = 1e-6;
  * Flows of two coolers that share a pump, by mass and pressure; or the valves that give each its flow. Side by side, both
  * have the same pressure across them; one behind the other, the same flow.
  *
- * Neither valve chokes here: each cooler has its own calculation for that. Throws a DomainError where pump and circuit have
+ * The flows are those of valves that do not choke, and a note says where one does: its flow is then less. Throws a DomainError where pump and circuit have
  * no point in common, for flows that leave nothing for a valve, and for settings of two valves that stand in one line.
  *
  * @example
@@ -95,6 +101,7 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
       above: 0,
       atMost: 1e7,
     }),
+    "p_out",
     trace,
   );
   const system: System = {
@@ -123,11 +130,16 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
     };
   };
   const moves = movesOf(system, valves);
+  const [one, two] = [branch(0), branch(1)];
+  const behindTwo = given.p_out ?? ATMOSPHERE;
+  const behindOne = given.layout === "parallel" ? behindTwo : behindTwo + two.Delta_p_v + two.Delta_p_rest;
+  noteChoking(water, { ...one, F_L: given.one.F_L, p_out: behindOne }, "one", trace);
+  noteChoking(water, { ...two, F_L: given.two.F_L, p_out: behindTwo }, "two", trace);
   const [[own_1, other_1], [other_2, own_2]] = moves;
   const [by_1, by_2] = [Math.abs(other_2), Math.abs(other_1)];
   return {
-    one: branch(0),
-    two: branch(1),
+    one,
+    two,
     V_w: total,
     ...head,
     moves,
@@ -246,6 +258,36 @@ function valvesFor(system: System, { layout, one, two }: TwoCoolersGiven): Pair 
     return effectiveCoefficient.compute({ V_w: flows[i], Delta_p, rho: water.rho });
   };
   return [valve(0), valve(1)];
+}
+
+interface InValve {
+  readonly Delta_p_v: SI;
+  readonly F_L: SI | undefined;
+  readonly p_out: SI;
+}
+
+function noteChoking(water: Liquid, valve: InValve, which: "one" | "two", trace: Trace): void {
+  const F_L = accept(
+    `F_L_${which}`,
+    `The recovery factor of the valve of cooler ${which}`,
+    valve.F_L ?? 0.9,
+    {
+      kind: "ratio",
+      atLeast: 0.2,
+      atMost: 1,
+    },
+  );
+  const where = `valve of cooler ${which}`;
+  const { p_v, p_crit } = water;
+  const F_F = trace.use(criticalRatioFactor, { p_v, p_crit }, "water");
+  const p_in = valve.p_out + valve.Delta_p_v;
+  const Delta_p_ch = trace.use(chokedDifference, { F_LP: F_L, F_P: 1, p_in, F_F, p_v }, where);
+  if (valve.Delta_p_v < Delta_p_ch) return;
+  trace.note({
+    about: `Delta_p_v_${which}`,
+    says: `The valve of cooler ${which} is choked from the bound on, and passes less than is computed here. A smaller drop in it, or a valve with a higher recovery factor, is needed.`,
+    limit: { value: Math.max(0, Delta_p_ch), kind: "pressureDifference" },
+  });
 }
 
 function movesOf(system: System, valves: Pair): TwoCoolers["moves"] {

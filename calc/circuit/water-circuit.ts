@@ -155,7 +155,7 @@ function circuitOf(given: WaterCircuitGiven, trace: Trace): Circuit {
     above: 0,
     atMost: 1e7,
   });
-  const liquid = liquidOf(given, p_out, trace);
+  const liquid = liquidOf(given, p_out, "p_out", trace);
   const K_vs = accept("K_vs", "The flow coefficient of the valve, fully open,", given.K_vs, {
     kind: "flowCoefficient",
     above: 0,
@@ -263,7 +263,7 @@ function noteCircuit(
   if (isChoked)
     trace.note({
       about: "Delta_p_v",
-      says: "The valve is choked: the water boils in its jet, and from the bound on a larger difference brings no more flow. A valve with a higher recovery factor, cooler water, or two drops in line are needed.",
+      says: "The valve is choked: the water boils in its jet, and from the bound on a larger difference brings no more flow. A valve with a higher recovery factor, cooler water, or two drops in line help.",
       limit: { value: Delta_p_ch, kind: "pressureDifference" },
     });
   const { span } = source;

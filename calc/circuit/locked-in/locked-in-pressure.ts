@@ -1,9 +1,9 @@
 import { compressedWaterDensity } from "../../fluids/water/compressed-water-density.ts";
-import { waterState } from "../../fluids/water/water.ts";
 import { bracketedRoot } from "../../numerics/bracketed-root.ts";
 import { accept, refuse } from "../../quantity/accept.ts";
 import type { SI } from "../../quantity/domain-error.ts";
 import { type Model, plain } from "../../relation/trace.ts";
+import { waterAt } from "../liquid.ts";
 import { trappedDensity } from "./trapped-density.ts";
 
 /**
@@ -56,7 +56,7 @@ export const lockedIn: Model<LockedInGiven, LockedIn> = (given, trace = plain) =
     atLeast: 0,
     atMost: 1e-4,
   });
-  waterState({ T: T_in, p: p_in });
+  waterAt({ T: T_in, p: p_in }, { T: "T_in", p: "p_in" }, plain);
   const Delta_T = T_out - T_in;
   // One description for both states, since a difference between two would pass for pressure.
   const rho_in = trace.use(compressedWaterDensity, { T: T_in, p: p_in }, "water when locked in");

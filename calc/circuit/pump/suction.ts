@@ -39,7 +39,7 @@ export const suction: Model<SuctionGiven, Suction> = (given, trace = plain) => {
     above: 0,
     atMost: 2e6,
   });
-  const { rho, p_v } = liquidOf(given, p_surf, trace);
+  const { rho, p_v } = liquidOf(given, p_surf, "p_surf", trace);
   const Delta_p = accept("Delta_p_suc", "The loss before the pump", given.Delta_p_suc, {
     kind: "pressureDifference",
     atLeast: 0,

@@ -29,8 +29,8 @@ export interface ControlValveGiven extends LiquidGiven, FittingsGiven {
 }
 
 /**
- * m³/s, Pa. `regime` is of the flow in the valve: below turbulent the formulas say too much flow. `state` is what the
- * liquid does: it flashes where it stays part vapour behind the valve.
+ * m³/s, Pa. Where the flow in the valve is not turbulent the formulas say too much of it. A liquid flashes where it stays
+ * part vapour behind the valve.
  */
 export interface ControlValve {
   readonly V_w: SI;
@@ -78,7 +78,7 @@ export const controlValve: Model<ControlValveGiven, ControlValve> = (given, trac
     atLeast: 0,
     below: p_in,
   });
-  const liquid = liquidOf(given, p_in, trace);
+  const liquid = liquidOf(given, p_in, "p_in", trace);
   const fittings = fittingsOf(given, trace);
   const F_L = accept("F_L", "The pressure recovery factor of the valve", given.F_L, RECOVERY);
   const F_d = accept("F_d", "The modifier for the style of the valve", given.F_d ?? 1, {
@@ -178,7 +178,7 @@ function noteValve(valve: ControlValve, { p_v }: Liquid, { d_v }: Fittings, trac
   if (valve.isChoked)
     trace.note({
       about: "Delta_p_v",
-      says: "The valve is choked: from the bound on, a lower pressure behind it brings no more flow, but noise and wear. A valve with a higher recovery factor, or two drops in line, are needed.",
+      says: "The valve is choked: from the bound on, a lower pressure behind it brings no more flow, but noise and wear. A valve with a higher recovery factor, or two drops in line, is needed.",
       limit: { value: valve.Delta_p_ch, kind: "pressureDifference" },
     });
   if (!valve.isTurbulent)

@@ -182,6 +182,17 @@ describe("what is refused", () => {
   });
 });
 
+test("a valve that chokes is named", () => {
+  const said = (more: Partial<TwoCoolersGiven>) => {
+    const trace = recording();
+    twoCoolers({ ...rig, ...more } as TwoCoolersGiven, trace);
+    return trace.notes.map(({ about }) => about);
+  };
+  expect(said({})).toEqual([]);
+  expect(said({ two: { ...rig.two, F_L: 0.5 } })).toEqual(["Delta_p_v_two"]);
+  expect(refusal({ ...rig, one: { ...rig.one, F_L: 2 } }).field).toBe("F_L_one");
+});
+
 test("recorded and plain give the same numbers", () => {
   const trace = recording();
   expect(twoCoolers(rig, trace)).toEqual(twoCoolers(rig));

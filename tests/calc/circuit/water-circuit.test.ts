@@ -196,7 +196,7 @@ describe("the suction of a pump", () => {
     expect(said({ NPSH_R: 7 })).toEqual(["Delta_NPSH"]);
     expect(said({ NPSH_R: 9 })).toEqual(["Delta_NPSH"]);
     expect(said({ h_suc: 9.5 })).toEqual(["NPSH_A"]);
-    expect(refusal(() => suction({ ...given, T_w: 380 })).field).toBe("T");
+    expect(refusal(() => suction({ ...given, T_w: 380 })).field).toBe("T_w");
   });
 });
 
@@ -213,7 +213,7 @@ describe("water locked in", () => {
   test("cooling, and bursting, are refused", () => {
     expect(refusal(() => lockedIn({ ...given, T_out: 283.15 })).message).toContain("shrinks");
     expect(refusal(() => lockedIn({ ...given, T_out: 423.15 })).message).toContain("bursts");
-    expect(refusal(() => lockedIn({ ...given, T_in: 423.15 })).field).toBe("T");
+    expect(refusal(() => lockedIn({ ...given, T_in: 423.15 })).field).toBe("T_in");
   });
 });
 
