@@ -33,10 +33,10 @@ const POINTS = 12;
  *   characteristic: "linear", pipe: { L: 0, d: 0.05, k_s: 0, K: 0 }, core: { Delta_p_ref: 0, V_ref: 1, n_p: 2 } } }).t // 920.1 s
  */
 export const drainTime: Model<DrainTimeGiven, DrainTime> = ({ A, h_from, h_to, circuit }, trace = plain) => {
-  const area = accept("A", "The area of the tank", A, { kind: "area", above: 0, atMost: 1e5 });
+  const area = accept("A", "The area of the tank", A, { kind: "area", atLeast: 1e-6, atMost: 1e5 });
   const from = accept("h_from", "The height of the water at first", h_from, {
     kind: "head",
-    above: 0,
+    atLeast: 1e-3,
     atMost: 2000,
   });
   const to = accept("h_to", "The height of the water at the end", h_to, {

@@ -59,7 +59,7 @@ export function liquidOf(given: LiquidGiven, p: SI, field: string, trace: Trace)
     }),
     mu: accept("mu_w", "The viscosity of the liquid", given.mu_w, {
       kind: "viscosity",
-      above: 0,
+      atLeast: 1e-7,
       atMost: 10,
     }),
     p_v: accept("p_v", "The vapour pressure of the liquid", given.p_v, {

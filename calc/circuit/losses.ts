@@ -50,7 +50,7 @@ export function acceptPipe(given: PipeGiven, mark = "", what = "the pipe"): Pipe
     atLeast: 0,
     atMost: 1e5,
   });
-  const d = accept(`d${mark}`, `The bore of ${what}`, given.d, { kind: "length", above: 0, atMost: 5 });
+  const d = accept(`d${mark}`, `The bore of ${what}`, given.d, { kind: "length", atLeast: 1e-4, atMost: 5 });
   const k_s = accept(`k_s${mark}`, `The roughness of ${what}`, given.k_s, {
     kind: "length",
     atLeast: 0,
@@ -74,7 +74,7 @@ export function acceptCore(given: CoreGiven, mark = "", what = "the core"): Core
     }),
     V_ref: accept(`V_ref${mark}`, `The flow at which the loss of ${what} is known`, given.V_ref, {
       kind: "liquidFlow",
-      above: 0,
+      atLeast: 1e-9,
       atMost: 10,
     }),
     n_p: accept(`n_p${mark}`, `The exponent of the loss of ${what}`, given.n_p, {

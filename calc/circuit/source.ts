@@ -30,7 +30,7 @@ export function sourceOf(given: SourceGiven, { rho }: Liquid, trace: Trace): Sou
   if (given.source === "head") {
     const h_w = accept("h_w", "The height of the water above the outlet", given.h_w, {
       kind: "head",
-      above: 0,
+      atLeast: 1e-3,
       atMost: 2000,
     });
     return {

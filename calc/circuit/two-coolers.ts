@@ -98,7 +98,7 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
     given,
     accept("p_out", "The pressure of the water, absolute,", given.p_out ?? ATMOSPHERE, {
       kind: "pressure",
-      above: 0,
+      atLeast: 1,
       atMost: 1e7,
     }),
     "p_out",
@@ -172,7 +172,7 @@ const branchOf = ({ core, pipe }: CoolerBranchGiven, which: "one" | "two"): Bran
 });
 
 const valvesGiven = ({ one, two }: TwoCoolersGiven): Pair => {
-  const coefficient = { kind: "flowCoefficient", above: 0, atMost: 30 } as const;
+  const coefficient = { kind: "flowCoefficient", atLeast: 1e-9, atMost: 30 } as const;
   return [
     accept("K_v_one", "The flow coefficient of the valve of cooler one", one.K_v, coefficient),
     accept("K_v_two", "The flow coefficient of the valve of cooler two", two.K_v, coefficient),
@@ -229,7 +229,9 @@ function flowsWith(system: System, valves: Pair): Pair {
     const total = totalOf(system, flowsAt(Delta_p));
     return total >= source.most ? -Delta_p : headAt(system, total, plain).Delta_p_branches - Delta_p;
   };
-  const most = headAt(system, 0, plain).Delta_p_branches;
+  // A pump's head may rise before it falls.
+  let most = headAt(system, 0, plain).Delta_p_branches;
+  while (excess(most) > 0) most *= 2;
   return flowsAt(bracketedRoot(excess, 0, most, { tolerance: 1e-13 * most }));
 }
 
@@ -240,7 +242,7 @@ function valvesFor(system: System, { layout, one, two }: TwoCoolersGiven): Pair 
       "layout",
       "One behind the other both coolers have the same flow, and one valve sets it. Two flows need coolers side by side.",
     );
-  const wanted = { kind: "liquidFlow", above: 0, atMost: 10 } as const;
+  const wanted = { kind: "liquidFlow", atLeast: 1e-9, atMost: 10 } as const;
   const flows: Pair = [
     accept("V_w_one", "The flow of cooler one", one.V_w, wanted),
     accept("V_w_two", "The flow of cooler two", two.V_w, wanted),

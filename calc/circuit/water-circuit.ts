@@ -87,6 +87,11 @@ export const waterCircuit: Model<WaterCircuitGiven, WaterCircuit> = (given, trac
   const circuit = circuitOf(given, trace);
   const { valve } = circuit;
   const V_full = flowThrough(circuit, valve.K_vs);
+  refuse(
+    !(V_full > 0),
+    "p_v_hot",
+    "So warm is the water in the valve that it boils before any of it comes through. Cooler water or more pressure is needed.",
+  );
   const flowAt = (x: SI) => flowThrough(circuit, valve.K_vs * valve.characteristic.opening(x));
 
   let x_v: SI;
@@ -95,7 +100,7 @@ export const waterCircuit: Model<WaterCircuitGiven, WaterCircuit> = (given, trac
     x_v = accept("x_v", "The position of the valve", given.x_v, { kind: "fraction", atLeast: 0, atMost: 1 });
     V_w = flowAt(x_v);
   } else {
-    V_w = accept("V_w", "The wanted flow", given.V_w, { kind: "liquidFlow", above: 0, atMost: 10 });
+    V_w = accept("V_w", "The wanted flow", given.V_w, { kind: "liquidFlow", atLeast: 1e-9, atMost: 10 });
     x_v = positionFor(circuit, V_w, V_full);
   }
 
@@ -152,13 +157,13 @@ interface Circuit {
 function circuitOf(given: WaterCircuitGiven, trace: Trace): Circuit {
   const p_out = accept("p_out", "The pressure behind the valve, absolute,", given.p_out ?? ATMOSPHERE, {
     kind: "pressure",
-    above: 0,
+    atLeast: 1,
     atMost: 1e7,
   });
   const liquid = liquidOf(given, p_out, "p_out", trace);
   const K_vs = accept("K_vs", "The flow coefficient of the valve, fully open,", given.K_vs, {
     kind: "flowCoefficient",
-    above: 0,
+    atLeast: 1e-9,
     atMost: 30,
   });
   const F_L = accept("F_L", "The pressure recovery factor of the valve", given.F_L ?? 0.9, {
@@ -185,7 +190,7 @@ function circuitOf(given: WaterCircuitGiven, trace: Trace): Circuit {
  * DomainError where a pump would be past its end.
  */
 export function mostFlow(left: (V_w: SI) => SI, { most, span }: Source): SI {
-  let above = Math.min(1e-4, most);
+  let above = Math.min(1e-12, most);
   while (above < most && left(above) > 0) above = Math.min(2 * above, most);
   if (left(above) > 0 && !span) return above;
   if (left(above) > 0)
@@ -223,7 +228,9 @@ function flowThrough(circuit: Circuit, K_v: SI): SI {
     const Delta_p = Math.min(Delta_p_v, chokedAt(circuit, Delta_p_v, plain));
     return valveFlow.compute({ F_P: 1, K_v, Delta_p, rho }) - V_w;
   };
-  return bracketedRoot(excess, 0, circuit.most, { tolerance: 1e-13 * Math.min(circuit.most, K_v) });
+  return bracketedRoot(excess, 0, circuit.most * (1 + ROUNDING), {
+    tolerance: 1e-13 * Math.min(circuit.most, K_v),
+  });
 }
 
 function positionFor(circuit: Circuit, V_w: SI, V_full: SI): SI {

@@ -43,7 +43,7 @@ export const lockedIn: Model<LockedInGiven, LockedIn> = (given, trace = plain) =
   const T_out = accept("T_out", "The temperature that the water comes to", given.T_out, warm);
   const p_in = accept("p_in", "The pressure when the valves were closed, absolute,", given.p_in, {
     kind: "pressure",
-    above: 0,
+    atLeast: 1,
     atMost: 5e7,
   });
   const alpha_l = accept("alpha_l", "The thermal expansion of the wall", given.alpha_l, {

@@ -53,6 +53,8 @@ export interface OrificePlate {
 }
 
 const LARGEST_DIFFERENCE = 1e7;
+/** Below this Reynolds number, a tenth of the standard's own limit, the formula for the coefficient is mere numbers. */
+const LEAST_REYNOLDS = 500;
 /** Bore ratios that are sought; the standard ends before, and a note says so. */
 const NARROWEST = 0.02;
 const WIDEST = 0.95;
@@ -98,18 +100,18 @@ interface Plate {
 }
 
 function plateOf(given: OrificePlateGiven): Plate {
-  const d_l = accept("d_l", "The bore of the pipe", given.d_l, { kind: "length", above: 0, atMost: 5 });
+  const d_l = accept("d_l", "The bore of the pipe", given.d_l, { kind: "length", atLeast: 1e-4, atMost: 5 });
   const rho = accept("rho", "The density before the plate", given.rho, {
     kind: "density",
-    above: 0,
+    atLeast: 1e-3,
     atMost: 3000,
   });
-  const mu = accept("mu", "The viscosity", given.mu, { kind: "viscosity", above: 0, atMost: 1 });
+  const mu = accept("mu", "The viscosity", given.mu, { kind: "viscosity", atLeast: 1e-7, atMost: 1 });
   if (given.fluid === "liquid")
     return { d_l, rho, mu, taps: given.taps, gas: undefined, most: LARGEST_DIFFERENCE };
   const p_in = accept("p_in", "The pressure before the plate, absolute,", given.p_in, {
     kind: "pressure",
-    above: 0,
+    atLeast: 1,
     atMost: 1e7,
   });
   const kappa = accept("kappa", "The heat-capacity ratio", given.kappa, {
@@ -128,13 +130,24 @@ const acceptBore = (d: SI | undefined, d_l: SI): SI =>
     atMost: WIDEST * d_l,
   });
 
-const acceptFlow = (m: SI | undefined): SI =>
-  accept("m", "The flow", m, { kind: "massFlow", above: 0, atMost: 10_000 });
+/** The flow at the least Reynolds number. */
+const leastFlow = ({ d_l, mu }: Plate): SI => (LEAST_REYNOLDS * Math.PI * d_l * mu) / 4;
+
+function acceptFlow(m: SI | undefined, plate: Plate): SI {
+  const flow = accept("m", "The flow", m, { kind: "massFlow", above: 0, atMost: 10_000 });
+  refuse(
+    flow < leastFlow(plate),
+    "m",
+    "So little flow in this pipe is far below what the coefficient of a plate was measured for. It may be as low as the bound.",
+    { value: leastFlow(plate), kind: "massFlow" },
+  );
+  return flow;
+}
 
 function acceptDifference({ Delta_p: given }: OrificePlateGiven, { gas, most }: Plate): SI {
   const Delta_p = accept("Delta_p", "The difference between the taps", given, {
     kind: "pressureDifference",
-    above: 0,
+    atLeast: 1e-3,
     ...(gas ? {} : { atMost: most }),
   });
   refuse(
@@ -192,7 +205,7 @@ function settle(plate: Plate, d: SI, Delta_p: SI): SI {
   for (let round = 0; round < 200; round++) {
     const { C_D, epsilon_e } = coefficients(plate, { d, m, Delta_p }, plain);
     const next = flowWith(C_D, epsilon_e);
-    if (Math.abs(next - m) <= 1e-14 * next) return next;
+    if (Math.abs(next - m) <= 1e-14 * next && next >= leastFlow(plate)) return next;
     m = next;
   }
   throw new DomainError(
@@ -202,7 +215,7 @@ function settle(plate: Plate, d: SI, Delta_p: SI): SI {
 }
 
 function differenceFor(given: OrificePlateGiven, plate: Plate, d: SI): SI {
-  const m = acceptFlow(given.m);
+  const m = acceptFlow(given.m, plate);
   const beta_d = d / plate.d_l;
   const short = (Delta_p: SI) => {
     const { C_D, epsilon_e } = coefficients(plate, { d, m, Delta_p }, plain);
@@ -222,7 +235,7 @@ function differenceFor(given: OrificePlateGiven, plate: Plate, d: SI): SI {
 }
 
 function boreFor(given: OrificePlateGiven, plate: Plate): SI {
-  const m = acceptFlow(given.m);
+  const m = acceptFlow(given.m, plate);
   const Delta_p = acceptDifference(given, plate);
   const { d_l } = plate;
   const short = (d: SI) => settleAt(plate, d, Delta_p, m) - m;

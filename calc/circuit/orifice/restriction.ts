@@ -34,16 +34,16 @@ const THINS = 0.05;
  * @example restriction({ m: 0.3, rho: 2.2, d_l: 0.07, Delta_p: 12.4e3 }).d // 0.04403 m
  */
 export const restriction: Model<RestrictionGiven, Restriction> = (given, trace = plain) => {
-  const m = accept("m", "The flow", given.m, { kind: "massFlow", above: 0, atMost: 10_000 });
+  const m = accept("m", "The flow", given.m, { kind: "massFlow", atLeast: 1e-9, atMost: 10_000 });
   const rho = accept("rho", "The density before the plate", given.rho, {
     kind: "density",
-    above: 0,
+    atLeast: 1e-3,
     atMost: 3000,
   });
-  const d_l = accept("d_l", "The bore of the pipe", given.d_l, { kind: "length", above: 0, atMost: 5 });
+  const d_l = accept("d_l", "The bore of the pipe", given.d_l, { kind: "length", atLeast: 1e-4, atMost: 5 });
   const Delta_p = accept("Delta_p", "The loss that the plate shall add", given.Delta_p, {
     kind: "pressureDifference",
-    above: 0,
+    atLeast: 1e-3,
     ...(given.p_in === undefined ? { atMost: 1e7 } : { below: given.p_in }),
   });
   const C_D = accept("C_D", "The discharge coefficient", given.C_D ?? SHARP_EDGE, {

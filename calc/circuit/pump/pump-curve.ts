@@ -32,6 +32,9 @@ export interface PumpCurve {
   head(V_w: SI, trace?: Trace): SI;
 }
 
+/** Part of the largest flow by which points have to differ, to be points of their own. */
+const CLOSE = 1e-3;
+
 /**
  * A pump by least squares through its points, moved to its speed by the rules of similarity. Throws a DomainError that names
  * points, n or n_ref, also where the points make no curve that falls to nothing.
@@ -44,9 +47,11 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
     throw complain("A point of the pump lacks a number. Each needs a flow and the head there.");
   if (points.some(([V, h]) => V < 0 || h < 0))
     throw complain("A point of the pump is below zero. Flow and head may be as low as zero.");
-  if (new Set(points.map(([V]) => V)).size < 3)
-    throw complain("A pump needs three points or more, each at a flow of its own.");
   const V_ref = Math.max(...points.map(([V]) => V));
+  const apart = new Set(points.map(([V]) => Math.round(V / (CLOSE * V_ref))));
+  if (!(apart.size >= 3)) throw complain("A pump needs three points or more, each at a flow of its own.");
+  if (points.some(([V, h]) => V > 10 || h > 5000))
+    throw complain("A point of the pump is past 10 m³/s or 5000 m. No pump for a cooler is so large.");
   const { constant, linear, square, rms } = parabolaFit(points.map(([V, h]) => [V / V_ref, h] as const));
   const fit = { h_P0: constant, h_P1: -linear, h_P2: -square };
   const end = firstZero(constant, linear, square);
@@ -56,7 +61,7 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
     );
 
   const isOther = n !== undefined || n_ref !== undefined;
-  const speed = { kind: "rotationalSpeed", above: 0, atMost: 2000 } as const;
+  const speed = { kind: "rotationalSpeed", atLeast: 0.01, atMost: 2000 } as const;
   const own = isOther ? accept("n", "The speed of the pump", n, speed) : 1;
   const ref = isOther ? accept("n_ref", "The speed that the points belong to", n_ref, speed) : 1;
   const head = (V_w: SI, trace: Trace = plain) => {

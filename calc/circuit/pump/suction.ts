@@ -36,7 +36,7 @@ export const SPARE = 0.6;
 export const suction: Model<SuctionGiven, Suction> = (given, trace = plain) => {
   const p_surf = accept("p_surf", "The pressure on the water, absolute,", given.p_surf, {
     kind: "pressure",
-    above: 0,
+    atLeast: 1,
     atMost: 2e6,
   });
   const { rho, p_v } = liquidOf(given, p_surf, "p_surf", trace);

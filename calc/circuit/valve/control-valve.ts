@@ -70,7 +70,7 @@ const RECOVERY = { kind: "ratio", atLeast: 0.2, atMost: 1 } as const;
 export const controlValve: Model<ControlValveGiven, ControlValve> = (given, trace = plain) => {
   const p_in = accept("p_in", "The pressure before the valve, absolute,", given.p_in, {
     kind: "pressure",
-    above: 0,
+    atLeast: 1,
     atMost: 2e7,
   });
   const p_out = accept("p_out", "The pressure behind the valve, absolute,", given.p_out, {
@@ -83,7 +83,7 @@ export const controlValve: Model<ControlValveGiven, ControlValve> = (given, trac
   const F_L = accept("F_L", "The pressure recovery factor of the valve", given.F_L, RECOVERY);
   const F_d = accept("F_d", "The modifier for the style of the valve", given.F_d ?? 1, {
     kind: "ratio",
-    above: 0,
+    atLeast: 0.01,
     atMost: 1.5,
   });
   const F_F = trace.use(criticalRatioFactor, { p_v: liquid.p_v, p_crit: liquid.p_crit }, "liquid");
@@ -132,7 +132,11 @@ interface Through {
 }
 
 const acceptCoefficient = (K_v: SI | undefined): SI =>
-  accept("K_v", "The flow coefficient of the valve", K_v, { kind: "flowCoefficient", above: 0, atMost: 30 });
+  accept("K_v", "The flow coefficient of the valve", K_v, {
+    kind: "flowCoefficient",
+    atLeast: 1e-9,
+    atMost: 30,
+  });
 
 function factorsOf({ fittings, F_L }: Through, K_v: SI, trace: Trace): { F_P: SI; F_LP: SI } {
   const { d_v, K_sum, K_isum } = fittings;
@@ -150,7 +154,7 @@ function factorsOf({ fittings, F_L }: Through, K_v: SI, trace: Trace): { F_P: SI
 function coefficientFor(given: ControlValveGiven, through: Through, trace: Trace): SI {
   const V_w = accept("V_w", "The flow through the valve", given.V_w, {
     kind: "liquidFlow",
-    above: 0,
+    atLeast: 1e-9,
     atMost: 10,
   });
   const { liquid, fittings, F_L, F_F, p_in, Delta_p_v } = through;

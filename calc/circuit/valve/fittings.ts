@@ -24,7 +24,7 @@ export interface Fittings {
 
 /** Throws a DomainError for a bore that is missing, or a pipe narrower than its valve. */
 export function fittingsOf(given: FittingsGiven, trace: Trace): Fittings {
-  const bore = { kind: "length", above: 0, atMost: 5 } as const;
+  const bore = { kind: "length", atLeast: 1e-4, atMost: 5 } as const;
   const d_v = accept("d_v", "The bore of the valve", given.d_v, bore);
   if (given.fittings === "none") return { d_v, K_isum: 0, K_sum: 0 };
   const pipe = { kind: "length", atLeast: d_v, atMost: 5 } as const;

@@ -29,7 +29,7 @@ const STEP = 1e-4;
 export const installed: Model<InstalledGiven, Installed> = (given, trace = plain) => {
   const N_v = accept("N_v", "The authority of the valve", given.N_v, {
     kind: "fraction",
-    above: 0,
+    atLeast: 1e-6,
     atMost: 1,
   });
   const x_v = accept("x_v", "The position of the valve", given.x_v, {

@@ -79,7 +79,11 @@ describe("an orifice plate", () => {
     expect(refused({ Delta_p: 130e3 }).message).toContain("speed of sound");
     expect(refused({ wanted: "difference", m: 50 }).field).toBe("m");
     expect(refused({ wanted: "bore", m: 50 }).limit?.value).toBeGreaterThan(0);
-    expect(refused({ wanted: "bore", m: 1e-5 }).message).toContain("too small");
+    expect(refused({ wanted: "bore", m: 1e-3, Delta_p: 100e3 }).message).toContain("too small");
+    expect(refused({ wanted: "bore", m: 1e-5 }).limit?.value).toBeCloseTo(
+      (500 * Math.PI * 0.1 * 2e-5) / 4,
+      12,
+    );
     expect(refused({ d: 0.1 }).field).toBe("d");
     expect(refused({ rho: Number.NaN }).field).toBe("rho");
     expect(refused({ kappa: 1 }).field).toBe("kappa");
