@@ -49,6 +49,12 @@ const beta_T = 0.0065;
 const R_sa = 8.31432 / 0.0289644;
 const psi_std = g_0 / (R_sa * beta_T);
 
+const flowCoefficients = (where: string): Source => ({
+  key: "iec-60534-2-1",
+  where,
+  standing: "from memory",
+});
+
 const derived = (where: string): Source => ({ key: "bipm-si-2019", where, standing: "derived here" });
 
 const define = <K extends string>(entries: Record<K, Omit<Constant, "symbol">>) =>
@@ -188,5 +194,31 @@ export const constants = define({
       where: "straight line through the heat of vaporisation, 0 to 60 °C",
       standing: "derived here",
     },
+  },
+  rho_n: { value: 999.1, unit: "kg/m^3", exact: true, source: flowCoefficients("density of water at 15 °C") },
+  Delta_p_n: {
+    value: 1e5,
+    unit: "Pa",
+    exact: true,
+    source: flowCoefficients("definition of the flow coefficient"),
+  },
+  // N2 = 0.0016 and N4 = 0.0707 go with m³/h and mm: as speeds they leave the formulas free of units.
+  c_n: {
+    value: Math.sqrt(0.0016) * (1e6 / 3600),
+    unit: "m/s",
+    exact: true,
+    source: flowCoefficients("numerical constant N2 for m³/h and mm, in m/s"),
+  },
+  c_Re: {
+    value: 3600 * 0.0707 ** 2,
+    unit: "m/s",
+    exact: true,
+    source: flowCoefficients("numerical constant N4 for m³/h, mm and m²/s, in m/s"),
+  },
+  l_in: {
+    value: 0.0254,
+    unit: "m",
+    exact: true,
+    source: { key: "nist-sp811", where: "international inch", standing: "from memory" },
   },
 });

@@ -25,12 +25,12 @@ export const product = (a: Dimension, b: Dimension, power = 1): Dimension =>
 
 export const isSame = (a: Dimension, b: Dimension): boolean => a.every((n, i) => n === b[i]);
 
-/** `kg/(m2 s)`: behind the stroke all is divided by. */
+/** `kg/(m2 s)` and `per Pa`: behind the stroke or the word all is divided by. */
 function fromSymbol(si: string): Dimension {
   let power = 1;
   let dimension = pureNumber;
   for (const [sign, name, exponent] of si.matchAll(/[/]|([A-Za-z]+|1)(\d?)/g)) {
-    if (sign === "/") power = -1;
+    if (sign === "/" || name === "per") power = -1;
     else dimension = product(dimension, base[name ?? ""] as Dimension, power * Number(exponent || 1));
   }
   return dimension;

@@ -315,6 +315,41 @@ export const kinds = {
     us: "g/mol",
     units: ["g/mol", "kg/mol", "kg/kmol", "lb/lbmol"],
   },
+  /** Of a valve: the flow of water at a difference of 1 bar. */
+  flowCoefficient: {
+    name: "flow coefficient",
+    si: "m3/s",
+    kilo: "m3/s",
+    metric: "m3/h",
+    us: "Cv",
+    units: ["m3/h", "Cv"],
+  },
+  /** The height of a column of the liquid itself. */
+  head: {
+    name: "head of liquid",
+    si: "m",
+    kilo: "m",
+    metric: "m",
+    us: "ft",
+    units: ["m", "ft"],
+  },
+  expansivity: {
+    name: "thermal expansion",
+    si: "per K",
+    kilo: "per K",
+    metric: "um/(m K)",
+    us: "uin/(in degF)",
+    units: ["um/(m K)", "uin/(in degF)", "per K"],
+  },
+  /** Part of a volume for each unit of pressure. */
+  compliance: {
+    name: "compliance",
+    si: "per Pa",
+    kilo: "per kPa",
+    metric: "per GPa",
+    us: "per GPa",
+    units: ["per GPa", "per MPa", "per kPa", "per Pa"],
+  },
 } as const satisfies Record<string, KindInfo>;
 
 export type Kind = keyof typeof kinds;

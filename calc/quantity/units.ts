@@ -251,6 +251,18 @@ const others = (
     ["g/mol", "g/mol", 1e-3],
     ["kg/kmol", "kg/kmol", 1e-3],
     ["lb/lbmol", "lb/lbmol", 1e-3],
+
+    // The standard's own figure, three digits; 1 US gal/min at 1 psi comes to 0.86498.
+    ["Cv", "Cv", 0.865 / hour],
+
+    ["per K", "per K", 1],
+    ["um/(m K)", "µm/(m·K)", 1e-6, "um/m/k"],
+    ["uin/(in degF)", "µin/(in·°F)", 1e-6 / rankine, "uin/in/f"],
+
+    ["per Pa", "per Pa", 1],
+    ["per kPa", "per kPa", 1e-3],
+    ["per MPa", "per MPa", 1e-6],
+    ["per GPa", "per GPa", 1e-9],
   ] satisfies Row[]
 ).map(unit);
 

@@ -75,6 +75,10 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   force: [10, 5000],
   torque: [1, 500],
   massFlux: [10, 200],
+  flowCoefficient: [1e-3, 1e-2],
+  head: [1, 30],
+  expansivity: [1e-6, 1e-4],
+  compliance: [1e-11, 1e-9],
 };
 
 // Symbols with a narrower span than their kind: an inlet below an outlet, water below the air, whole numbers, and what
@@ -102,6 +106,8 @@ const spanOfSymbol: Readonly<Record<string, readonly [SI, SI]>> = {
   k_s: [1e-6, 1e-4],
   beta_d: [0.2, 0.95],
   Ma: [0.05, 0.95],
+  p_crit: [2e7, 2.3e7],
+  p_surf: [8e4, 2e5],
 };
 
 /** Numbers in 0..1, the same in every run (a linear congruential generator). */
@@ -194,7 +200,7 @@ const inWorkingUnits = (relation: AnyRelation): Representation<number> => ({
 function mathjsUnit(kind: Kind): string | undefined {
   const { si } = kinds[kind];
   if (si === "1" || si === "kg/kg" || si === "rad") return undefined;
-  return si === "rev/s" ? "Hz" : si.replaceAll(/m([23])/g, "m^$1");
+  return si === "rev/s" ? "Hz" : si.replaceAll(/m([23])/g, "m^$1").replace(/^per (\w+)$/, "$1^-1");
 }
 
 const withUnits: Representation<Unit | number> = {

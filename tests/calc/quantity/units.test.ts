@@ -131,6 +131,13 @@ const mathjsNames: Record<string, readonly [name: string, si: string]> = {
   "kg/mol": ["kg/mol", "kg/mol"],
   "g/mol": ["g/mol", "kg/mol"],
   "kg/kmol": ["kg/kmol", "kg/mol"],
+  "per K": ["K^-1", "K^-1"],
+  "per Pa": ["Pa^-1", "Pa^-1"],
+  "per kPa": ["kPa^-1", "Pa^-1"],
+  "per MPa": ["MPa^-1", "Pa^-1"],
+  "per GPa": ["GPa^-1", "Pa^-1"],
+  "um/(m K)": ["um/(m K)", "K^-1"],
+  "uin/(in degF)": ["um/(m degR)", "K^-1"],
 };
 
 /** Units that mathjs lacks, or has on other footing; NIST SP 811 Appendix B gives the value where there is one. */
@@ -150,6 +157,7 @@ const unknownToMathjs: Record<string, readonly [value: number, relative: number,
   "%": [0.01, 0, "by definition"],
   "1": [1, 0, "by definition"],
   "degF-d": [5 / 9, 1e-15, "NIST SP 811 B.8, degree Fahrenheit (interval); from memory"],
+  Cv: [0.865 / 3600, 1e-12, "IEC 60534-2-1, numerical constant N1; from memory"],
   "lb/lbmol": [1e-3, 1e-12, "by definition: the pound-mole is as many pounds as the mole is grams"],
 };
 

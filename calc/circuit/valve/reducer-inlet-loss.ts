@@ -1,0 +1,25 @@
+import { explicit } from "../../relation/relation.ts";
+
+/**
+ * Loss coefficient of a short reducer before a valve, on the dynamic pressure in the valve: bores of the valve d_v and the pipe d in m.
+ *
+ * @example reducerInletLoss.compute({ d_v: 0.057, d: 0.08 }) // 0.1212
+ */
+export const reducerInletLoss = explicit({
+  id: "circuit/valve/reducer-inlet-loss",
+  title: "Loss of the reducer before a valve",
+  inputs: {
+    d_v: { symbol: "d_v", kind: "length" },
+    d: { symbol: "d", kind: "length" },
+  },
+  result: { symbol: "K_ri", kind: "ratio" },
+  expression: "0.5 * (1 - (d_v / d)^2)^2",
+  sources: [
+    {
+      key: "iec-60534-2-1",
+      where: "velocity head coefficients of short concentric reducers",
+      standing: "from memory",
+    },
+  ],
+  compute: ({ d_v, d }) => 0.5 * (1 - (d_v / d) ** 2) ** 2,
+});
