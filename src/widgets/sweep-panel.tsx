@@ -21,7 +21,7 @@ import { SweepTable } from "./sweep/sweep-table.tsx";
 const REST = 120;
 
 /** Points of the curve that stands in the page: it is a first look, and each of them is sent. */
-const FEW = 11;
+const FEW = 9;
 
 /** More curves than this cannot be told apart. */
 const MOST_CURVES = 5;
