@@ -26,6 +26,7 @@ export default defineConfig({
           // Pages under test compete with the browser, which takes as much again.
           maxWorkers: Math.max(2, Math.floor(availableParallelism() / 2)),
           testTimeout: 60_000,
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],

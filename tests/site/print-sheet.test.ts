@@ -1,7 +1,7 @@
 import jsQR from "jsqr";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { numberPages } from "./dist.ts";
+import { extremesOf, numberPages } from "./dist.ts";
 import { field, newVisitor, notANumber, open, parse, resultsOf } from "./site.ts";
 
 /** What stands between the margins of print.css, in CSS pixels: 96 to the inch. */
@@ -17,7 +17,7 @@ async function printed(path: string, prepare?: (page: Page) => Promise<unknown>)
     window.print = () => document.documentElement.setAttribute("data-printed", "");
   });
   await open(page, path);
-  await page.waitForLoadState("networkidle");
+  await page.locator("details.later").first().waitFor();
   await prepare?.(page);
   await page.getByRole("button", { name: "Print", exact: true }).click();
   await page.locator("html[data-printed]").waitFor();
@@ -47,6 +47,8 @@ async function scanned(page: Page): Promise<string | undefined> {
 
 const address = (page: Page) => page.locator(".origin .address").innerText();
 
+const extremes = extremesOf(numberPages);
+
 describe.each(numberPages)("%s as a sheet", (path) => {
   test("has inputs, results, working, sources, barometer and link, on either paper", async () => {
     const page = await printed(path);
@@ -67,7 +69,7 @@ describe.each(numberPages)("%s as a sheet", (path) => {
     const text = await page.locator("main").innerText();
     expect(text).not.toMatch(notANumber);
     expect(text).toMatch(/Barometer.*an example, not your reading/s);
-    expect(await scanned(page)).toBe(await address(page));
+    expect(await address(page)).toContain(`${path}#v=`);
     // Beside the sheet there is its title, and nothing else.
     const others = page.locator(".main > :not(.opening, .sheet), .head, .foot, .tools, .index");
     expect(await others.filter({ visible: true }).count()).toBe(0);
@@ -85,7 +87,8 @@ describe.each(numberPages)("%s as a sheet", (path) => {
         );
       expect(cut).toEqual([]);
     }
-    for (const { format, box } of papers) {
+    // The second paper is tried with the shortest sheet and the longest.
+    for (const { format, box } of extremes.includes(path) ? papers : papers.slice(0, 1)) {
       const made = (await page.pdf({ format, preferCSSPageSize: true })).toString("latin1");
       const count = (made.match(/\/Type\s*\/Page\b/g) ?? []).length;
       expect(count).toBeGreaterThan(0);
