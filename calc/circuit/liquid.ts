@@ -1,9 +1,10 @@
 import { saturationOverWater } from "../fluids/saturation-over-water.ts";
-import { type WaterState, waterState } from "../fluids/water/water.ts";
+import { waterDensity } from "../fluids/water/liquid-water.ts";
+import { acceptLiquid, liquidViscosity } from "../fluids/water/water.ts";
 import { critical } from "../fluids/water/water-constants.ts";
 import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
-import type { Trace } from "../relation/trace.ts";
+import { plain, type Trace } from "../relation/trace.ts";
 
 /** Fresh water at a temperature in K, or a liquid whose properties are known: kg/m³, Pa s, Pa absolute. */
 export interface LiquidGiven {
@@ -23,14 +24,15 @@ export interface Liquid {
   readonly p_crit: SI;
 }
 
-/** The state of water, K and Pa absolute; what cannot be is refused at the fields that are named. */
+/** Density and viscosity of water, by K and Pa absolute; what cannot be is refused at the fields that are named. */
 export function waterAt(
   state: { readonly T: SI; readonly p: SI },
   fields: { readonly T: string; readonly p: string },
   trace: Trace,
-): WaterState {
+): Pick<Liquid, "rho" | "mu"> {
   try {
-    return waterState(state, trace, "water");
+    acceptLiquid(state, plain, "water");
+    return { rho: waterDensity(state, trace, "water"), mu: liquidViscosity(state, trace, "water") };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     throw new DomainError(error.field === "T" ? fields.T : fields.p, error.message, error.limit);

@@ -22,8 +22,12 @@ export function stylesToClasses(html: string, classes: Map<string, string>): str
   });
 }
 
+/** The rules of all classes. An element has one of them, so that their order is free: alike beside alike packs to less. */
 export const styleSheet = (classes: ReadonlyMap<string, string>): string =>
-  [...classes].map(([declarations, name]) => `.katex .${name}{${declarations}}`).join("\n");
+  [...classes]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([declarations, name]) => `.katex .${name}{${declarations}}`)
+    .join("\n");
 
 /** Runs over the built pages that contain formulas. Belongs before whatever records hashes of the built files. */
 export const katexClasses = (): AstroIntegration => ({

@@ -21,7 +21,7 @@ import { SweepTable } from "./sweep/sweep-table.tsx";
 const REST = 120;
 
 /** Points of the curve that stands in the page: it is a first look, and each of them is sent. */
-const FEW = 9;
+const FEW = 13;
 
 /** More curves than this cannot be told apart. */
 const MOST_CURVES = 5;
@@ -142,7 +142,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
   // Without scripts nothing can be asked for, so that the example's curve stands alone.
   if (import.meta.env.SSR) {
     if (!plan) return <p class="msg">Nothing here changes with a number.</p>;
-    return <SweepChart drawn={draw(calculator, given, now, plan, around, FEW)} />;
+    return <SweepChart drawn={draw(calculator, given, now, plan, around, FEW)} isSmall />;
   }
   if (!field || along === undefined || result === undefined)
     return <p class="msg">With the choices made, there is no number to be varied.</p>;

@@ -79,7 +79,7 @@ async function scriptsLater(path: string): Promise<readonly string[]> {
  * before it did.
  */
 const laterParts = [
-  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 14 * kB },
+  { part: "sheet", starts: /^\/_astro\/calculator-sheet/, limit: 14.5 * kB },
   { part: "sheet of a quick answer", starts: /^\/_astro\/quick-sheet/, limit: 15 * kB },
   { part: "part of a calculator in a lesson", starts: /^\/_astro\/view-sheet/, limit: 6 * kB },
   { part: "field", starts: /^\/_astro\/drawn-field/, limit: 19 * kB },

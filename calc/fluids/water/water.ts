@@ -46,7 +46,7 @@ export const liquidViscosity = (state: WaterGiven, trace: Trace = plain, where =
 const MOST_PRESSURE = 16.5e6;
 
 /** Throws a DomainError for T or p where there is no liquid water, and gives its boiling temperature in K. */
-function acceptLiquid({ T, p }: WaterGiven, trace: Trace, where: string): SI {
+export function acceptLiquid({ T, p }: WaterGiven, trace: Trace, where: string): SI {
   accept("p", "The water pressure", p, {
     kind: "pressure",
     atLeast: constants.p_t.value,

@@ -11,7 +11,7 @@ export { describeChart } from "./chart-sentence.ts";
 export const Chart = (props: ChartProps) => (
   <Picture
     label={describeChart(props)}
-    sizes={[wideSize, narrowSize]}
+    sizes={props.isSmall ? [narrowSize] : [wideSize, narrowSize]}
     draw={(size) => ({ height: size.height, drawing: draw(props, size) })}
   />
 );

@@ -8,8 +8,8 @@ interface Size {
 
 interface PictureProps<S extends Size> {
   readonly label: string;
-  /** A drawing for a wide place and one for a narrow place, of which the style sheet shows one. */
-  readonly sizes: readonly [wide: S, narrow: S];
+  /** A drawing for a wide place and one for a narrow place, of which the style sheet shows one; or one for both. */
+  readonly sizes: readonly [wide: S, narrow: S] | readonly [both: S];
   readonly draw: (size: S) => { readonly height: number; readonly drawing: ComponentChildren };
 }
 
@@ -20,7 +20,7 @@ export function Picture<S extends Size>({ label, sizes, draw }: PictureProps<S>)
         const { height, drawing } = draw(size);
         return (
           <svg
-            class={i ? "narrow-only" : "wide-only"}
+            class={sizes.length === 1 ? "alone" : i ? "narrow-only" : "wide-only"}
             viewBox={`0 0 ${size.width} ${height}`}
             width={size.width}
             height={height}

@@ -92,6 +92,8 @@ export interface ChartProps {
   readonly best?: { readonly x: number; readonly y: number; readonly label: string };
   readonly bands?: readonly Band[];
   readonly bounds?: readonly Bound[];
+  /** It is drawn for a narrow place only: half as much to send. */
+  readonly isSmall?: boolean;
 }
 
 export interface Curve {

@@ -14,12 +14,18 @@ function distinct(drawn: Drawn): readonly { readonly says: string; readonly stre
 }
 
 /** The curves of a sweep with the present state, and under them what the model says on the way. */
-export function SweepChart({ drawn, isStale = false }: { drawn: Drawn; isStale?: boolean }) {
-  const { given, along, span, result, swept, calculator } = drawn;
+export function SweepChart({
+  drawn,
+  isStale = false,
+  isSmall = false,
+}: {
+  drawn: Drawn;
+  isStale?: boolean;
+  isSmall?: boolean;
+}) {
+  const { given, along, span, result, swept, now, calculator } = drawn;
   const { x, y, xUnit, yUnit, context, inX, inY } = unitsOf(drawn);
   const here = given[along];
-  const present = typeof here === "number" ? swept.curves.length > 0 && here : false;
-  const now = drawn.now;
   const remarks = distinct(drawn);
   const numbered = remarks.length > 1;
   const title = `${y.label} against ${x.label.toLowerCase()}`;
@@ -27,6 +33,7 @@ export function SweepChart({ drawn, isStale = false }: { drawn: Drawn; isStale?:
     <figure class={`fig ${isStale ? "is-stale" : ""}`}>
       <Chart
         title={title}
+        isSmall={isSmall}
         x={{ label: x.label.toLowerCase(), unit: unitLabel(xUnit), from: inX(span[0]), to: inX(span[1]) }}
         y={{ label: y.label.toLowerCase(), unit: unitLabel(yUnit) }}
         curves={swept.curves.map((curve, i) => ({
@@ -39,12 +46,12 @@ export function SweepChart({ drawn, isStale = false }: { drawn: Drawn; isStale?:
           to: inX(stretch.to),
           label: numbered ? String(i + 1) : "",
         }))}
-        {...(typeof present === "number" &&
+        {...(typeof here === "number" &&
           now !== undefined && {
             state: {
-              x: inX(present),
+              x: inX(here),
               y: inY(now),
-              xText: writeIn(present, xUnit, context),
+              xText: writeIn(here, xUnit, context),
               yText: writeIn(now, yUnit, context),
             },
           })}
