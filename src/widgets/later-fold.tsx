@@ -1,5 +1,5 @@
 import type { ComponentType } from "preact";
-import { useEffect, useReducer, useState } from "preact/hooks";
+import { useEffect, useReducer, useRef, useState } from "preact/hooks";
 import type { Calculator } from "../calculators/engine/calculator.ts";
 import type { Running } from "./use-calculator.ts";
 
@@ -45,8 +45,10 @@ export function LaterFold({ part, summary, class: look, isWanted, calculator, ru
   const [isOpen, setOpen] = useState(false);
   const [isLost, setLost] = useState(false);
   const [, arrived] = useReducer((count: number) => count + 1, 0);
+  const fold = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
-    if (isWanted) setOpen(true);
+    // Whoever was faster than the scripts has opened it already.
+    if (isWanted || fold.current?.open) setOpen(true);
   }, [isWanted]);
   useEffect(() => {
     if (isOpen)
@@ -58,6 +60,7 @@ export function LaterFold({ part, summary, class: look, isWanted, calculator, ru
   const Panel = panels[part];
   return (
     <details
+      ref={fold}
       class={`folded later ${look}${Panel ? "" : " needs-js"}`}
       open={isOpen}
       onToggle={(event) => setOpen(event.currentTarget.open)}

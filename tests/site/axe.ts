@@ -66,6 +66,8 @@ const boxFormulas = () => {
 async function askBackwards(page: Page): Promise<void> {
   const panel = page.locator(".back");
   if ((await panel.count()) === 0) return;
+  // In a text a calculator wakes when it comes into sight.
+  await panel.scrollIntoViewIfNeeded();
   await panel.locator("input[type=text]").fill("-1e12");
   await panel.locator("button.quiet").click();
   await panel.locator(":is(.solved, .is-invalid)").waitFor();

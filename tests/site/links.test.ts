@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fileOf, files, pages, read } from "./dist.ts";
+import { embedPages, fileOf, files, pages, read } from "./dist.ts";
 
 const html = new Map(pages.map((page) => [page, read(fileOf(page)).toString()]));
 const idsOf = (page: string) =>
@@ -24,7 +24,7 @@ describe.each(pages)("%s", (page) => {
         const { origin, pathname, hash } = new URL(link, `http://here${page}`);
         if (origin !== "http://here") return false;
         const target = decodeURIComponent(pathname);
-        if (!pages.includes(target)) return !files.includes(target);
+        if (!pages.includes(target)) return ![...files, ...embedPages].includes(target);
         const fragment = decodeURIComponent(hash.slice(1));
         return fragment !== "" && !isState(hash.slice(1)) && !ids.get(target)?.has(fragment);
       });

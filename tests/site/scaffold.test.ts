@@ -49,7 +49,7 @@ test("one of each, as it is scaffolded, is built into its page", () => {
   expect(page("numbers/scaffolded-calculator")).toMatch(/data-result="lambda"[^>]*>0\.849/);
   expect(page("checks")).toContain('id="check-scaffolded-relation"');
   expect(page("checks")).toContain('id="check-scaffolded-calculator"');
-}, 120_000);
+}, 400_000);
 
 test("one of each meets the contracts, the types and the format of the project", () => {
   const contracts = [
