@@ -103,7 +103,7 @@ const partsOnUse = [
   { part: "copying and files", starts: /^\/_astro\/copy-menu/, limit: 7 * kB },
   { part: "what is uncertain", starts: /^\/_astro\/(uncertainty-panel|told)\./, limit: 14 * kB },
   { part: "starting draws", starts: /^\/_astro\/run-draws\./, limit: 7 * kB },
-  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 96 * kB },
+  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 110 * kB },
   { part: "comparing with what is held", starts: /^\/_astro\/(compare|kept)\./, limit: 3 * kB },
 ] as const;
 
