@@ -1,4 +1,5 @@
 import type { Arrangement } from "../../calc/exchanger/arrangement.ts";
+import { csvText } from "../widgets/exports/csv-text.ts";
 
 /** From 0 on, in equal steps up to each bound in turn. */
 const steps = (...parts: readonly (readonly [step: number, to: number])[]): readonly number[] => {
@@ -74,9 +75,7 @@ export const fourDecimals = (P: number): string => P.toFixed(4);
  * @example csvOf(tableOf(counterflow)) // NTU,P(R=0),P(R=0.25),…
  */
 export const csvOf = ({ NTU, R, P }: EffectivenessTable): string =>
-  [
+  csvText([
     ["NTU", ...R.map((one) => `P(R=${one})`)],
     ...P.map((row, i) => [String(NTU[i]), ...row.map((one) => one.toFixed(6))]),
-  ]
-    .map((cells) => `${cells.join(",")}\r\n`)
-    .join("");
+  ]);

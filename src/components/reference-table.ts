@@ -4,6 +4,7 @@ import { fromSI, toSI, unitOf } from "../../calc/quantity/units.ts";
 import { trimZeros, writeNumber } from "../../calc/quantity/write.ts";
 import type { AnyRelation, Source } from "../../calc/relation/relation.ts";
 import type { symbols } from "../../calc/symbols.ts";
+import { csvText } from "../widgets/exports/csv-text.ts";
 import type { FamilyProps } from "../widgets/pictures/family-layout.ts";
 import type { Point } from "../widgets/pictures/path.ts";
 
@@ -136,16 +137,14 @@ export function writeCell(cell: Cell, { unit = "1", digits = { figures: 4 } }: C
 /** The unit of a column as a reader sees it; empty for a plain number or a name. */
 export const unitText = ({ unit }: Column): string => (unit === undefined ? "" : unitOf(unit).label);
 
-const quoted = (text: string): string => (/[",]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-
 const headOf = ({ words, under, unit }: Column): string =>
   [words, under?.replaceAll("\u00a0", " "), unit !== undefined && `[${unit}]`].filter(Boolean).join(" ");
 
-const inFile = (cell: Cell, { unit = "1", digits = { figures: FILED_FIGURES } }: Column): string => {
+const inFile = (cell: Cell, { unit = "1", digits = { figures: FILED_FIGURES } }: Column): string | number => {
   if (cell === undefined) return "";
-  if (typeof cell === "string") return quoted(cell);
+  if (typeof cell === "string") return cell;
   const figures = "upTo" in digits ? Math.max(digits.upTo, FILED_FIGURES) : FILED_FIGURES;
-  return String(Number(fromSI(cell, unit).toPrecision(figures)));
+  return Number(fromSI(cell, unit).toPrecision(figures));
 };
 
 /**
@@ -155,13 +154,13 @@ const inFile = (cell: Cell, { unit = "1", digits = { figures: FILED_FIGURES } }:
 export function csvOf({ columns, bodies }: Sheet): string {
   const hasTitles = bodies.some(({ title }) => title !== undefined);
   const lines = [
-    [...(hasTitles ? ["kind"] : []), ...columns.map((column) => quoted(headOf(column)))],
+    [...(hasTitles ? ["kind"] : []), ...columns.map(headOf)],
     ...bodies.flatMap(({ title = "", rows }) =>
       rows.map((row) => [
-        ...(hasTitles ? [quoted(title)] : []),
+        ...(hasTitles ? [title] : []),
         ...columns.map((column, i) => inFile(row[i], column)),
       ]),
     ),
   ];
-  return lines.map((cells) => `${cells.join(",")}\r\n`).join("");
+  return csvText(lines);
 }

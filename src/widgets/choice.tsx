@@ -11,6 +11,10 @@ interface Props {
   onChoose: (option: string) => void;
 }
 
+/** What has labels, by id, as the options of a list. */
+export const optionsOf = (rows: readonly (readonly [id: string, named: { readonly label: string }])[]) =>
+  Object.fromEntries(rows.map(([id, { label }]) => [id, label]));
+
 /** A choice between named ways: one line that opens, so that a long calculator stays short on a phone. */
 export function ChoiceRow({ id, choice, value, arrangement, onChoose }: Props) {
   return (

@@ -9,11 +9,12 @@ import {
   type Surroundings,
   type Want,
 } from "../calculators/engine/entry.ts";
-import { type Evaluation, evaluate, type Message, tryModel } from "../calculators/engine/evaluate.ts";
+import { evaluate, type Message, tryModel } from "../calculators/engine/evaluate.ts";
+import { firstThatMatters } from "../calculators/engine/matters.ts";
 import { listedResults } from "../calculators/engine/shown.ts";
 import { freeInputs, solve } from "../calculators/engine/solve.ts";
 import { entryOfWant, fieldOfResult, isAsWanted, readWanted } from "../calculators/engine/want.ts";
-import { ChoiceRow } from "./choice.tsx";
+import { ChoiceRow, optionsOf } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";
 import type { PanelProps } from "./later-fold.tsx";
 import { type Offer, type Told, tell, typedText, unitOfWanted } from "./solved-text.ts";
@@ -103,36 +104,9 @@ function useAnswer({ calculator, running }: PanelProps, want: Want | undefined):
   return answer;
 }
 
-/** The first input that moves a result; where none does, the first. */
-function firstThatMatters(
-  calculator: Calculator,
-  evaluation: Evaluation,
-  result: string,
-): string | undefined {
-  const { given, outcome } = evaluation;
-  const inputs = freeInputs(calculator, choicesOf(evaluation));
-  const moves = inputs.find(([id, { limits, whole }]) => {
-    const present = given[id];
-    if (typeof present !== "number" || whole) return false;
-    const near = present + 1e-3 * (present < limits[1] / 2 ? limits[1] - present : limits[0] - present);
-    const value = tryModel(calculator, given, { [id]: near })?.[result];
-    return value !== undefined && value !== outcome?.values[result];
-  });
-  return (moves ?? inputs[0])?.[0];
-}
-
-const choicesOf = ({ given }: Evaluation): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
-  );
-
 /** Whether the same is asked: holding it or not makes no other question. */
 const isSame = (a: Want, b: Want | undefined): boolean =>
   (["result", "input", "typed", "unit", "shown"] as const).every((key) => a[key] === b?.[key]);
-
-/** Texts by id as the options of a list. */
-const options = (rows: readonly (readonly [string, { readonly label: string }])[]) =>
-  Object.fromEntries(rows.map(([id, { label }]) => [id, label]));
 
 /** A calculator asked backwards: what is wanted, which field is to be found for it, and what does. */
 export default function SolvePanel(props: PanelProps) {
@@ -149,7 +123,8 @@ export default function SolvePanel(props: PanelProps) {
   const resultId = [want?.result, first.result].find((id) => isIn(results, id)) ?? results[0]?.[0];
   const inputId =
     [want?.input, first.input].find((id) => isIn(inputs, id)) ??
-    (resultId && firstThatMatters(calculator, evaluation, resultId));
+    (resultId &&
+      firstThatMatters(calculator, evaluation.given, resultId, evaluation.outcome?.values[resultId]));
   const answer = useAnswer(props, want);
   const result = resultId === undefined ? undefined : calculator.results[resultId];
   if (resultId === undefined || !inputId || !result)
@@ -206,7 +181,7 @@ export default function SolvePanel(props: PanelProps) {
       )}
       <ChoiceRow
         id={`${calculator.id}-want-result`}
-        choice={{ label: "I want another", options: options(results), start: "", help: "" }}
+        choice={{ label: "I want another", options: optionsOf(results), start: "", help: "" }}
         value={resultId}
         onChoose={(id) => change({ result: id })}
       />
@@ -223,7 +198,7 @@ export default function SolvePanel(props: PanelProps) {
       />
       <ChoiceRow
         id={`${calculator.id}-want-input`}
-        choice={{ label: "Find for it", options: options(inputs), start: "", help: "" }}
+        choice={{ label: "Find for it", options: optionsOf(inputs), start: "", help: "" }}
         value={inputId}
         onChoose={(id) => change({ input: id })}
       />

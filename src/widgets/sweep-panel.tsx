@@ -1,12 +1,13 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { SI } from "../../calc/quantity/domain-error.ts";
 import { kinds } from "../../calc/quantity/kinds.ts";
 import type { Calculator, Field } from "../calculators/engine/calculator.ts";
 import type { Entry, Surroundings } from "../calculators/engine/entry.ts";
 import type { Given } from "../calculators/engine/evaluate.ts";
+import { firstThatMatters } from "../calculators/engine/matters.ts";
 import { listedResults } from "../calculators/engine/shown.ts";
-import { axisFor, evenly, MOST_WHOLE, spanAround, sweep, sweptInputs } from "../calculators/engine/sweep.ts";
-import { ChoiceRow } from "./choice.tsx";
+import { evenly, MOST_WHOLE, spanAround, sweep, sweptInputs } from "../calculators/engine/sweep.ts";
+import { ChoiceRow, optionsOf } from "./choice.tsx";
 import { mark } from "./exports/csv-text.ts";
 import { fileName, save } from "./exports/save.ts";
 import { FieldRow } from "./field.tsx";
@@ -93,11 +94,15 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
     rows.some(([one]) => one === id);
   const result = isAmong(results, asked.result) ? asked.result : results[0]?.[0];
   const given = (standing?.evaluation ?? evaluation).given;
-  const along = isAmong(inputs, asked.along)
-    ? asked.along
-    : result === undefined
-      ? undefined
-      : axisFor(calculator, given, result);
+  // Typing does not move the axis, and need not run the model to find it again.
+  const first = useMemo(
+    () =>
+      result === undefined
+        ? undefined
+        : firstThatMatters(calculator, given, result, standing?.outcome.values[result]),
+    [calculator, result, entries.choices],
+  );
+  const along = [asked.along, first, inputs[0]?.[0]].find((id) => isAmong(inputs, id));
   const field = along === undefined ? undefined : (calculator.inputs[along] as Field);
 
   const endsFor = (id: string): readonly [Entry, Entry] =>
@@ -154,8 +159,6 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
     ask({ ends: { ...asked.ends, [id]: ends } });
   };
   const id = (part: string) => `${calculator.id}-sweep-${part}`;
-  const options = (rows: readonly (readonly [string, { readonly label: string }])[]) =>
-    Object.fromEntries(rows.map(([one, { label }]) => [one, label]));
   const spanFields = (of: string, ofField: Field, says: ReturnType<typeof readSpan>["says"]) =>
     ([0, 1] as const).map((which) => (
       <FieldRow
@@ -175,7 +178,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
     <>
       <ChoiceRow
         id={id("result")}
-        choice={{ label: "Show", options: options(results), start: "", help: "" }}
+        choice={{ label: "Show", options: optionsOf(results), start: "", help: "" }}
         value={result}
         onChoose={(next) => ask({ result: next, beside: [] })}
       />
@@ -183,7 +186,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
         id={id("along")}
         choice={{
           label: "against",
-          options: options(inputs),
+          options: optionsOf(inputs),
           start: "",
           help: field.barometer
             ? "Pressures typed on a gauge stay as they are in absolute terms."
@@ -225,7 +228,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
         id={id("family")}
         choice={{
           label: "A curve for each of several values of",
-          options: { [NONE]: "nothing", ...options(inputs.filter(([one]) => one !== along)) },
+          options: { [NONE]: "nothing", ...optionsOf(inputs.filter(([one]) => one !== along)) },
           start: NONE,
           help: "",
         }}

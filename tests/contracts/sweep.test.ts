@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../src/calculators/engine/evaluate.ts";
+import { firstThatMatters } from "../../src/calculators/engine/matters.ts";
 import { listedResults } from "../../src/calculators/engine/shown.ts";
-import { axisFor, spanAround, sweep, sweptInputs } from "../../src/calculators/engine/sweep.ts";
+import { spanAround, sweep, sweptInputs } from "../../src/calculators/engine/sweep.ts";
 import { calculators, metric } from "./every-calculator.ts";
 
 describe.each(calculators.map(({ calculator }) => [calculator.id, calculator] as const))(
@@ -52,7 +53,7 @@ describe.each(calculators.map(({ calculator }) => [calculator.id, calculator] as
     test("the sweep that is shown first moves", () => {
       const first = results[0];
       if (first === undefined) return;
-      const along = axisFor(calculator, given, first);
+      const along = firstThatMatters(calculator, given, first, outcome?.values[first]);
       expect(along).toBeDefined();
       const field = inputs.find(([id]) => id === along)?.[1];
       if (along === undefined || !field) return;

@@ -9,7 +9,7 @@ import { type Note, plain, recording, type Step } from "../../../calc/relation/t
 import { plainUnit, readBarometer } from "./barometer.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { barometerContext, type Entries, type Entry, readEntry, type Surroundings } from "./entry.ts";
-import { isShown } from "./shown.ts";
+import { choicesOf, isShown } from "./shown.ts";
 import { withinMessages } from "./within.ts";
 
 /** A sentence under a field. `invalid` refuses the value, `outside` keeps it, `plain` only tells. */
@@ -115,9 +115,7 @@ function turnedInto(
 
 /** What a model hears: only what is in sight with the choices made, so that nothing hidden decides a result. */
 export function heard(calculator: Calculator, given: Given): Given {
-  const choices = Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
-  );
+  const choices = choicesOf(given);
   return Object.fromEntries(
     Object.entries(given).filter(([id]) => isShown(calculator, calculator.inputs[id]?.when, choices)),
   );

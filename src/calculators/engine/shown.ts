@@ -1,5 +1,11 @@
 import type { Calculator, Outcome, When } from "./calculator.ts";
 
+/** The choices among what is given: numbers are left out. */
+export const choicesOf = (given: Readonly<Record<string, unknown>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
+  );
+
 /** Whether something with this condition is shown, given the choices made. A hidden choice decides nothing. */
 export function isShown(
   calculator: Calculator,

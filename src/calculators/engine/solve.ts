@@ -3,7 +3,7 @@ import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-
 import { plain } from "../../../calc/relation/trace.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { type Given, heard } from "./evaluate.ts";
-import { isShown } from "./shown.ts";
+import { choicesOf, isShown } from "./shown.ts";
 
 /** A calculator asked backwards: which `input` gives this `result` the value `target`, with all else as given? */
 export interface Question {
@@ -171,9 +171,7 @@ function barrierOf(question: Question, field: Field, { x, beyond }: Nearest): Ba
  */
 export function solve(question: Question, { budget, now }: Patience = patient): Solved {
   const { calculator, given, input, target } = question;
-  const choices = Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
-  );
+  const choices = choicesOf(given);
   const field = freeInputs(calculator, choices).find(([id]) => id === input)?.[1];
   const { results } = calculator;
   const result = Object.hasOwn(results, question.result) ? results[question.result] : undefined;

@@ -168,24 +168,6 @@ export const sweptInputs = (calculator: Calculator, choices: Readonly<Record<str
     (entry): entry is [string, Field] => !isChoice(entry[1]) && isShown(calculator, entry[1].when, choices),
   );
 
-/** The first input in sight that a result follows, else the first: what is swept until another is asked for. */
-export function axisFor(calculator: Calculator, given: Given, result: string): string | undefined {
-  const choices = Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
-  );
-  const inputs = sweptInputs(calculator, choices);
-  const moves = inputs.find(([id, field]) => {
-    const value = given[id];
-    if (typeof value !== "number" || field.barometer || field.whole) return false;
-    const [from, to] = spanAround(field, value);
-    const values = [from, to]
-      .map((x) => lookAt(calculator, { ...given, [id]: x }, []).values[result])
-      .filter((y) => y !== undefined);
-    return values.some((y) => y !== values[0]);
-  });
-  return (moves ?? inputs[0])?.[0];
-}
-
 /** So many values from one end to the other, both among them. */
 export const evenly = (from: SI, to: SI, count: number): readonly SI[] =>
   Array.from({ length: count }, (_, i) => from + ((to - from) * i) / Math.max(1, count - 1));

@@ -14,7 +14,7 @@ import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { type Entries, readEntry, type Surroundings } from "./entry.ts";
 import { type Evaluation, type Given, heard } from "./evaluate.ts";
 import { BAROMETER, type Meaning, type PlusMinus, usual, WANTED } from "./plus-minus.ts";
-import { isShown, listedResults } from "./shown.ts";
+import { choicesOf, isShown, listedResults } from "./shown.ts";
 import { readWanted } from "./want.ts";
 
 /** A result that is held, and the input that is found for it. */
@@ -136,11 +136,6 @@ const fieldOf = (calculator: Calculator, id: string): Field | undefined =>
     : id === WANTED
       ? undefined
       : (calculator.inputs[id] as Field | undefined);
-
-const choicesOf = (given: Given): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === "string"),
-  );
 
 /**
  * All listed results as functions of the readings, and of whatever other input is named with them. They throw a DomainError

@@ -16,7 +16,3 @@ export function unitOfReading({ fields, want }: Entries, { system }: Surrounding
   if (id === WANTED) return want?.shown ?? "1";
   return fields[id]?.shown ?? "1";
 }
-
-/** Results or readings as the options of a list. */
-export const optionsOf = (rows: readonly (readonly [id: string, label: string])[]) =>
-  Object.fromEntries(rows);

@@ -3,7 +3,7 @@ import { longestPair, mostPairs, type Together } from "../../calculators/engine/
 import { readPair } from "../../calculators/engine/uncertainty.ts";
 import { ChoiceRow } from "../choice.tsx";
 import type { Running } from "../use-calculator.ts";
-import { nameOf, optionsOf } from "./names.ts";
+import { nameOf } from "./names.ts";
 import type { Told } from "./told.ts";
 
 interface Props {
@@ -32,7 +32,7 @@ export function Pairs({ calculator, running, told, together, onChange }: Props) 
   const ids = [...new Set([...Object.keys(readings), ...together.flatMap(({ a, b }) => [a, b])])].filter(
     (id) => id !== "want",
   );
-  const options = optionsOf(ids.map((id) => [id, nameOf(calculator, running.entries, id)]));
+  const options = Object.fromEntries(ids.map((id) => [id, nameOf(calculator, running.entries, id)]));
   const change = (place: number, changes: Partial<Together>) =>
     onChange(together.map((one, i) => (i === place ? { ...one, ...changes } : one)));
   const name = (place: number) => `${calculator.id}-pm-pair-${place}`;

@@ -1,11 +1,10 @@
 import { useState } from "preact/hooks";
 import { meanings, type PlusMinus, usual, ways } from "../../calculators/engine/plus-minus.ts";
 import { listedResults } from "../../calculators/engine/shown.ts";
-import { ChoiceRow } from "../choice.tsx";
+import { ChoiceRow, optionsOf } from "../choice.tsx";
 import type { PanelProps } from "../later-fold.tsx";
 import { BehindRows } from "./behind-rows.tsx";
 import { Draws } from "./draws.tsx";
-import { optionsOf } from "./names.ts";
 import { Pairs } from "./pairs.tsx";
 import { toldOf } from "./told.ts";
 import { ToldResults } from "./told-results.tsx";
@@ -63,7 +62,7 @@ export default function UncertaintyPanel({ calculator, running }: PanelProps) {
             id={id("of")}
             choice={{
               label: "Where it comes from, of",
-              options: optionsOf(results.map(([one, { label }]) => [one, label])),
+              options: optionsOf(results),
               start: "",
               help: "",
             }}
