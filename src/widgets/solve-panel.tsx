@@ -11,8 +11,8 @@ import {
 } from "../calculators/engine/entry.ts";
 import { evaluate, type Message, tryModel } from "../calculators/engine/evaluate.ts";
 import { firstThatMatters } from "../calculators/engine/matters.ts";
-import { listedResults } from "../calculators/engine/shown.ts";
-import { freeInputs, solve } from "../calculators/engine/solve.ts";
+import { freeInputs, listedResults } from "../calculators/engine/shown.ts";
+import { solve } from "../calculators/engine/solve.ts";
 import { entryOfWant, fieldOfResult, isAsWanted, readWanted } from "../calculators/engine/want.ts";
 import { ChoiceRow, optionsOf } from "./choice.tsx";
 import { FieldRow } from "./field.tsx";

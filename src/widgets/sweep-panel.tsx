@@ -5,8 +5,8 @@ import type { Calculator, Field } from "../calculators/engine/calculator.ts";
 import type { Entry, Surroundings } from "../calculators/engine/entry.ts";
 import type { Given } from "../calculators/engine/evaluate.ts";
 import { firstThatMatters } from "../calculators/engine/matters.ts";
-import { listedResults } from "../calculators/engine/shown.ts";
-import { evenly, MOST_WHOLE, spanAround, sweep, sweptInputs } from "../calculators/engine/sweep.ts";
+import { listedResults, numbersInSight } from "../calculators/engine/shown.ts";
+import { evenly, MOST_WHOLE, spanAround, sweep } from "../calculators/engine/sweep.ts";
 import { ChoiceRow, optionsOf } from "./choice.tsx";
 import { mark } from "./exports/csv-text.ts";
 import { fileName, save } from "./exports/save.ts";
@@ -89,7 +89,7 @@ export default function SweepPanel({ calculator, running }: PanelProps) {
   const [asked, setAsked] = useState<Asked>({ ends: {} });
   const [drawn, setDrawn] = useState<Drawn | null>(null);
   const results = listedResults(calculator, entries.choices);
-  const inputs = sweptInputs(calculator, entries.choices);
+  const inputs = numbersInSight(calculator, entries.choices);
   const isAmong = (rows: readonly (readonly [string, unknown])[], id: string | undefined): id is string =>
     rows.some(([one]) => one === id);
   const result = isAmong(results, asked.result) ? asked.result : results[0]?.[0];

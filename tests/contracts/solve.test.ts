@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { SI } from "../../calc/quantity/domain-error.ts";
 import type { Calculator } from "../../src/calculators/engine/calculator.ts";
 import { evaluate, type Given, tryModel } from "../../src/calculators/engine/evaluate.ts";
-import { listedResults } from "../../src/calculators/engine/shown.ts";
-import { freeInputs, solve } from "../../src/calculators/engine/solve.ts";
+import { freeInputs, listedResults } from "../../src/calculators/engine/shown.ts";
+import { solve } from "../../src/calculators/engine/solve.ts";
 import { calculators, metric, numRuns, startWith } from "./every-calculator.ts";
 
 /** A round trip comes back to this part of what was wanted. */

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { startEntries } from "../../src/calculators/engine/entry.ts";
 import { evaluate } from "../../src/calculators/engine/evaluate.ts";
 import { firstThatMatters } from "../../src/calculators/engine/matters.ts";
-import { listedResults } from "../../src/calculators/engine/shown.ts";
-import { spanAround, sweep, sweptInputs } from "../../src/calculators/engine/sweep.ts";
+import { listedResults, numbersInSight } from "../../src/calculators/engine/shown.ts";
+import { spanAround, sweep } from "../../src/calculators/engine/sweep.ts";
 import { calculators, metric } from "./every-calculator.ts";
 
 describe.each(calculators.map(({ calculator }) => [calculator.id, calculator] as const))(
@@ -12,7 +12,7 @@ describe.each(calculators.map(({ calculator }) => [calculator.id, calculator] as
     const entries = startEntries(calculator, "metric");
     const { given, outcome } = evaluate(calculator, entries, metric);
     const results = listedResults(calculator, entries.choices).map(([id]) => id);
-    const inputs = sweptInputs(calculator, entries.choices);
+    const inputs = numbersInSight(calculator, entries.choices);
 
     test("every number may be swept: the curves pass through the state at hand, and every gap is explained", () => {
       expect(outcome).not.toBeNull();

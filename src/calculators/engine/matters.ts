@@ -1,8 +1,7 @@
 import type { SI } from "../../../calc/quantity/domain-error.ts";
 import type { Calculator } from "./calculator.ts";
 import { type Given, tryModel } from "./evaluate.ts";
-import { choicesOf } from "./shown.ts";
-import { freeInputs } from "./solve.ts";
+import { choicesOf, freeInputs } from "./shown.ts";
 
 /** The first input that moves a result from its value at a state; where none does, the first. */
 export function firstThatMatters(

@@ -1,4 +1,4 @@
-import type { Calculator, Outcome, When } from "./calculator.ts";
+import { type Calculator, type Field, isChoice, type Outcome, type When } from "./calculator.ts";
 
 /** The choices among what is given: numbers are left out. */
 export const choicesOf = (given: Readonly<Record<string, unknown>>): Readonly<Record<string, string>> =>
@@ -33,3 +33,13 @@ export const listedResults = (calculator: Calculator, choices: Readonly<Record<s
   Object.entries(calculator.results).filter(
     ([, { inPicture, when }]) => !inPicture && isShown(calculator, when, choices),
   );
+
+/** The numbers in sight with the choices made. */
+export const numbersInSight = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
+  Object.entries(calculator.inputs).filter(
+    (entry): entry is [string, Field] => !isChoice(entry[1]) && isShown(calculator, entry[1].when, choices),
+  );
+
+/** Those that may be sought: without the barometer, which is measured. */
+export const freeInputs = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
+  numbersInSight(calculator, choices).filter(([, { barometer }]) => !barometer);

@@ -1,9 +1,9 @@
 import { type EveryRoot, everyRoot, type Nearest } from "../../../calc/numerics/every-root.ts";
 import { DomainError, type Limit, type SI } from "../../../calc/quantity/domain-error.ts";
 import { plain } from "../../../calc/relation/trace.ts";
-import { type Calculator, type Field, isChoice } from "./calculator.ts";
+import type { Calculator, Field } from "./calculator.ts";
 import { type Given, heard } from "./evaluate.ts";
-import { choicesOf, isShown } from "./shown.ts";
+import { choicesOf, freeInputs, isShown } from "./shown.ts";
 
 /** A calculator asked backwards: which `input` gives this `result` the value `target`, with all else as given? */
 export interface Question {
@@ -107,13 +107,6 @@ function places({ limits, typical, whole }: Field, steps: number): readonly SI[]
   const parts = Array.from({ length: steps + 1 }, (_, i) => i / steps);
   return [limits, typical ?? limits].flatMap((span) => parts.map((t) => along(span, t)));
 }
-
-/** Inputs that may be sought: numbers in sight, without the barometer, which is measured. */
-export const freeInputs = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
-  Object.entries(calculator.inputs).filter(
-    (entry): entry is [string, Field] =>
-      !isChoice(entry[1]) && !entry[1].barometer && isShown(calculator, entry[1].when, choices),
-  );
 
 /** The result as a function of the input alone; not finite where there is none. */
 function resultOf({ calculator, given, result, input }: Question): (x: SI) => SI {

@@ -3,7 +3,6 @@ import { type Note, recording } from "../../../calc/relation/trace.ts";
 import { type Calculator, type Field, isChoice } from "./calculator.ts";
 import { type Given, heard } from "./evaluate.ts";
 import { type Point, pointsAlong } from "./points-along.ts";
-import { isShown } from "./shown.ts";
 
 /** How results move with one input, all else as given; with a family, once for each value of a second input. */
 export interface SweepQuestion {
@@ -161,12 +160,6 @@ export function spanAround({ kind, limits }: Field, value: SI): readonly [SI, SI
   const [from, to] = [Math.max(limits[0], value - reach), Math.min(limits[1], value + reach)];
   return to > from ? [from, to] : limits;
 }
-
-/** Numbers in sight, which may be swept; the barometer is one of them. */
-export const sweptInputs = (calculator: Calculator, choices: Readonly<Record<string, string>>) =>
-  Object.entries(calculator.inputs).filter(
-    (entry): entry is [string, Field] => !isChoice(entry[1]) && isShown(calculator, entry[1].when, choices),
-  );
 
 /** So many values from one end to the other, both among them. */
 export const evenly = (from: SI, to: SI, count: number): readonly SI[] =>
