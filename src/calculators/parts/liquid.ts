@@ -15,7 +15,6 @@ export const liquidInputs = {
     options: { water: "fresh water", stated: "another, its properties are known" },
     start: "water",
     help: "",
-    heading: "Liquid",
   },
   T_w: {
     label: "Water temperature",
