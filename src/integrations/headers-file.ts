@@ -49,7 +49,8 @@ export function headerRules(base: string, top: readonly { name: string; isFolder
     [base, framedBy("'none'")],
   ]);
   for (const { name, isFolder } of top) {
-    const own = name === "_astro" ? immutable : framedBy(name === "embed" ? "*" : "'none'");
+    const own =
+      name === "_astro" || name === "formulas" ? immutable : framedBy(name === "embed" ? "*" : "'none'");
     rules.set(`${base}${name}${isFolder ? "/*" : ""}`, own);
   }
   return rules;

@@ -16,7 +16,7 @@ export const listPath = "files.json";
 
 /** Files whose names change with their content need no mark. */
 export const isNamedByContent = (path: string): boolean =>
-  /^(?:_astro|pagefind\/(?:filter|fragment|index))\//.test(path);
+  /^(?:_astro|formulas|pagefind\/(?:filter|fragment|index))\//.test(path);
 
 /** What every visitor has of an edition from the first visit on: what pages are drawn and run with, and three pages. */
 export const isCore = (path: string): boolean =>

@@ -49,14 +49,16 @@ function edition(): Promise<Edition> {
   return known;
 }
 
-/** What a file cannot do without: the steps that a page fetches when its choices change; the whole index for the search. */
+/** What a file cannot do without: its own rules of formulas; the steps that a page fetches when its choices change; the whole index for the search. */
 async function furtherThan(path: string, content: Response): Promise<readonly string[]> {
   const { files } = await edition();
   if (path === searchStart)
     return Object.keys(files).filter((one) => one.startsWith("pagefind/") && one !== searchStart);
   if (!content.headers.get("content-type")?.startsWith("text/html")) return [];
-  const named = (await content.text()).matchAll(/ data-may-fetch="([^"]*)"/g);
-  return [...named].flatMap(([, paths = ""]) => paths.split(" ")).filter((one) => files[one]);
+  const text = await content.text();
+  const steps = text.matchAll(/ data-may-fetch="([^"]*)"/g).flatMap(([, paths = ""]) => paths.split(" "));
+  const styles = text.matchAll(/ href="[^"]*?(formulas\/[^"]*\.css)"/g).map(([, path = ""]) => path);
+  return [...steps, ...styles].filter((one) => files[one]);
 }
 
 /** Puts a file on the shelf, after what it cannot do without: what lies there works. */

@@ -97,10 +97,28 @@ export async function fetchTemplates(templates: Map<string, Element>, steps: rea
       const answer = await fetch(atRoot(`/working/${topic}/`)).catch(() => null);
       if (!answer?.ok) return;
       const fragment = new DOMParser().parseFromString(await answer.text(), "text/html");
+      await bringStyles(fragment);
       for (const item of fragment.querySelectorAll("[data-relation]")) {
         const id = item.getAttribute("data-relation") ?? "";
         if (missing.has(id)) templates.set(id, item);
       }
     }),
+  );
+}
+
+/** Brings the sheets that only a fetched part's formulas use, and waits until they are there, so that no formula jumps. */
+async function bringStyles(fragment: Document): Promise<void> {
+  const here = new Set([...document.styleSheets].map(({ href }) => href));
+  const links = [...fragment.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')];
+  await Promise.all(
+    links
+      .filter(({ href }) => !here.has(href))
+      .map(
+        (link) =>
+          new Promise<void>((done) => {
+            link.onload = link.onerror = () => done();
+            document.head.append(document.adoptNode(link));
+          }),
+      ),
   );
 }

@@ -32,7 +32,7 @@ const headOf = (path: string): readonly string[] =>
     read(fileOf(path))
       .toString()
       .replace(/<link[^>]* media="print"[^>]*>/, "")
-      .matchAll(/(?:src|href)="(\/_astro\/[^"]+)"/g),
+      .matchAll(/(?:src|href)="(\/(?:_astro|formulas)\/[^"]+)"/g),
     ([, file = ""]) => file,
   );
 

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -46,24 +46,46 @@ test("formulas in the properties of an island get the same classes", () => {
   expect(classes.size).toBe(size);
 });
 
-test("the built pages share one style sheet", async () => {
+/** A folder with a page of each content, and the pages and style sheets that the build makes of them. */
+async function built(contents: readonly string[]) {
   const dir = await mkdtemp(join(tmpdir(), "katex-classes-"));
   try {
-    await mkdir(join(dir, "_astro"));
-    await writeFile(join(dir, "a.html"), `<head></head><body>${formula}</body>`);
-    await writeFile(join(dir, "b.html"), `<head></head><body>${formula}${renderTex("a^b")}</body>`);
-    await writeFile(join(dir, "c.html"), "<head></head><body>None</body>");
+    for (const [i, content] of contents.entries()) await writeFile(join(dir, `${i}.html`), content);
     const run = katexClasses().hooks["astro:build:done"] as (o: { dir: URL }) => Promise<void>;
     await run({ dir: pathToFileURL(`${dir}/`) });
-    const [sheet, ...more] = await readdir(join(dir, "_astro"));
-    expect(more).toEqual([]);
-    for (const page of ["a.html", "b.html"]) {
-      const html = await readFile(join(dir, page), "utf8");
-      expect(html).toContain(`<link rel="stylesheet" href="/_astro/${sheet}"></head>`);
-      expect(html).not.toContain(" style=");
-    }
-    expect(await readFile(join(dir, "c.html"), "utf8")).toBe("<head></head><body>None</body>");
+    const read = async (file: string) => readFile(join(dir, file), "utf8");
+    const sheets = (await readdir(dir, { recursive: true })).filter((file) => file.endsWith(".css"));
+    return {
+      pages: await Promise.all(contents.map((_, i) => read(`${i}.html`))),
+      sheets: new Map(await Promise.all(sheets.map(async (file) => [`/${file}`, await read(file)] as const))),
+    };
   } finally {
     await rm(dir, { recursive: true });
+  }
+}
+
+const page = (body: string) => `<head></head><body>${body}</body>`;
+const linked = (html: string) =>
+  [...html.matchAll(/<link rel="stylesheet" href="([^"]*)">/g)].map(([, href = ""]) => href);
+
+test("what many pages use stands in one sheet, and what few use in their own; each page has every rule", async () => {
+  const rare = renderTex("\\frac{a}{\\sqrt{\\frac{b}{c}}}^{\\sqrt{d}}");
+  const common = Array.from({ length: 5 }, () => page(formula));
+  const { pages, sheets } = await built([...common, page(formula + rare), page("None"), rare]);
+  expect(pages[6]).toBe(page("None"));
+  const [shared] = linked(pages[0] ?? "");
+  expect(shared).toMatch(/^\/_astro\//);
+  expect(linked(pages[1] ?? "")).toEqual([shared]);
+  expect(linked(pages[5] ?? "")).toEqual([shared, expect.stringMatching(/^\/formulas\//)]);
+  // A fragment comes into a page that has the shared one.
+  expect(linked(pages[7] ?? "")).toEqual([expect.stringMatching(/^\/formulas\//)]);
+  for (const html of [...pages.slice(0, 6), pages[7] ?? ""]) {
+    expect(html).not.toContain(" style=");
+    const rules = [shared ?? "", ...linked(html)].map((href) => sheets.get(href)).join("\n");
+    const names = [...html.matchAll(/class="([^"]*)"/g)]
+      .flatMap(([, all = ""]) => all.split(" "))
+      .filter((one) => /^k[0-9a-z]{1,3}$/.test(one));
+    expect(names.length).toBeGreaterThan(0);
+    expect(names.filter((name) => !rules.includes(`.katex .${name}{`))).toEqual([]);
   }
 });
