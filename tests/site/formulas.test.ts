@@ -67,3 +67,25 @@ test("no step that a calculator may fetch is wider than its column at 390 px", a
   }, steps);
   expect([...new Set(await tooWide(page))].join("\n")).toBe("");
 });
+
+test("steps that are fetched bring the rules of their formulas", async () => {
+  const page = await newVisitor({ viewport: { width: 1000, height: 900 } });
+  await open(page, "/numbers/control-valve/");
+  const sheets = () => page.evaluate(() => [...document.styleSheets].map(({ href }) => href ?? ""));
+  const atFirst = await sheets();
+  await page.locator("#control-valve details.work > summary").click();
+  await page.locator("#control-valve-fittings").selectOption("reducers");
+  await page.locator('[data-relation="circuit/valve/fittings-sum"]').first().waitFor();
+  expect((await sheets()).length).toBeGreaterThan(atFirst.length);
+  const without = await page.evaluate(() => {
+    const rules = [...document.styleSheets]
+      .flatMap(({ cssRules }) => [...cssRules].map(({ cssText }) => cssText))
+      .join("\n");
+    const names = [...document.querySelectorAll(".step .katex-html span")].flatMap((span) =>
+      [...span.classList].filter((name) => /^k[0-9a-z]{1,3}$/.test(name)),
+    );
+    return { count: names.length, without: names.filter((name) => !rules.includes(`.katex .${name} {`)) };
+  });
+  expect(without.count).toBeGreaterThan(100);
+  expect(without.without).toEqual([]);
+});
