@@ -939,6 +939,24 @@ export const symbols = {
   sigma_c: entry(String.raw`\sigma_\mathrm{c}`, "σ_c", "cavitation index", "ratio"),
   x_F: entry(String.raw`x_\mathrm{F}`, "x_F", "differential pressure ratio of a valve", "ratio"),
   x_v: entry(String.raw`x_\mathrm{v}`, "x_v", "position of a valve, part of its travel", "fraction"),
+  y_v: entry(
+    String.raw`y_\mathrm{v}`,
+    "y_v",
+    "position of a valve in a unit of one's own: turns, degrees",
+    "ratio",
+  ),
+  u_v: entry(
+    String.raw`u_\mathrm{v}`,
+    "u_v",
+    "flow or flow coefficient of a valve in a unit of one's own",
+    "ratio",
+  ),
+  g_v: entry(
+    String.raw`g_\mathrm{v}`,
+    "g_v",
+    "gain of a valve in its circuit: change of the part of the full flow over that of the position",
+    "ratio",
+  ),
   phi_v: entry(
     String.raw`\phi_\mathrm{v}`,
     "φ_v",
@@ -979,6 +997,12 @@ export const symbols = {
     "pressureDifference",
   ),
   Delta_p_z: entry(String.raw`\Delta p_z`, "Δp_z", "pressure that the lift takes", "pressureDifference"),
+  Delta_p_take: entry(
+    String.raw`\Delta p_\mathrm{take}`,
+    "Δp_take",
+    "pressure that a circuit takes without its valve: lift and losses",
+    "pressureDifference",
+  ),
   h_P: entry(String.raw`h_\mathrm{P}`, "h_P", "head of a pump", "head"),
   h_P0: entry(String.raw`h_\mathrm{P,0}`, "h_P,0", "head of a pump at no flow", "head"),
   h_P1: entry(
@@ -1004,6 +1028,8 @@ export const symbols = {
     "power",
   ),
   W_w: entry(String.raw`\dot{W}_\mathrm{w}`, "Ẇ_w", "power that a pump gives to the water", "power"),
+  A_t: entry(String.raw`A_\mathrm{t}`, "A_t", "area of a tank, seen from above", "area"),
+  t_d: entry(String.raw`t_\mathrm{d}`, "t_d", "time until a tank is down", "duration"),
   p_surf: entry(String.raw`p_\mathrm{surf}`, "p_surf", "pressure on the water that a pump draws", "pressure"),
   Delta_p_suc: entry(
     String.raw`\Delta p_\mathrm{suc}`,

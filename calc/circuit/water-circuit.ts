@@ -45,13 +45,15 @@ export type WaterCircuitGiven = SourceGiven &
 
 /**
  * m³/s, Pa, W, m/s. `N_v` is the authority of the valve, from its difference fully open and the losses then; `gain` the
- * change of the flow, as part of that fully open, over that of the position.
+ * change of the flow, as part of that fully open, over that of the position. `V_least` passes just before the valve closes;
+ * below the position `x_choked` the valve is choked, where it is so at some positions and not at others.
  */
 export interface WaterCircuit extends PipeLosses {
   readonly V_w: SI;
   readonly x_v: SI;
   readonly K_v: SI;
   readonly V_full: SI;
+  readonly V_least: SI;
   readonly Delta_p_P: SI;
   readonly Delta_p_z: SI;
   readonly Delta_p_core: SI;
@@ -62,6 +64,7 @@ export interface WaterCircuit extends PipeLosses {
   readonly gain: SI;
   readonly W_w: SI;
   readonly isChoked: boolean;
+  readonly x_choked: SI | undefined;
 }
 
 const ATMOSPHERE = constants.p_sl.value;
@@ -129,8 +132,10 @@ export const waterCircuit: Model<WaterCircuitGiven, WaterCircuit> = (given, trac
     x_v,
     K_v,
     V_full,
+    V_least: flowAt(0),
     Delta_p_ch,
     isChoked,
+    x_choked: chokedUpTo(circuit, V_full),
     N_v,
     gain: (flowAt(to) - flowAt(from)) / ((to - from) * V_full),
     W_w: trace.use(hydraulicPower, { Delta_p: at.Delta_p_P, V_w }, "pump"),
@@ -233,6 +238,21 @@ function flowThrough(circuit: Circuit, K_v: SI): SI {
   });
 }
 
+/** The position at which a valve that chokes further closed comes free, if there is one. */
+function chokedUpTo(circuit: Circuit, V_full: SI): SI | undefined {
+  const excess = (V_w: SI) => {
+    const { Delta_p_v } = balance(circuit, V_w, plain);
+    return Delta_p_v - chokedAt(circuit, Delta_p_v, plain);
+  };
+  if (excess(0) <= 0 || excess(V_full) >= 0) return undefined;
+  const V_w = bracketedRoot(excess, 0, V_full, { tolerance: 1e-12 * V_full });
+  const { valve, liquid } = circuit;
+  const { Delta_p_v } = balance(circuit, V_w, plain);
+  const phi_v = effectiveCoefficient.compute({ V_w, Delta_p: Delta_p_v, rho: liquid.rho }) / valve.K_vs;
+  const { least, position } = valve.characteristic;
+  return phi_v > least && phi_v < 1 ? position(phi_v) : undefined;
+}
+
 function positionFor(circuit: Circuit, V_w: SI, V_full: SI): SI {
   const { valve, liquid, most } = circuit;
   const bound = (value: SI) => ({ value, kind: "liquidFlow" }) as const;
@@ -264,9 +284,15 @@ function positionFor(circuit: Circuit, V_w: SI, V_full: SI): SI {
 
 function noteCircuit(
   { V_w, Delta_p_ch, isChoked }: { V_w: SI; Delta_p_ch: SI; isChoked: boolean },
-  { source }: Circuit,
+  { source, valve }: Circuit,
   trace: Trace,
 ): void {
+  if (valve.p_v > valve.p_out)
+    trace.note({
+      about: "p_out",
+      says: "Behind the valve the pressure is below the vapour pressure of the water there, the bound: part of the water stays steam. It flashes, and scalds and wears what it meets.",
+      limit: { value: valve.p_v, kind: "pressure" },
+    });
   if (isChoked)
     trace.note({
       about: "Delta_p_v",

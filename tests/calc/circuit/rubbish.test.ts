@@ -4,6 +4,7 @@ import { lockedIn } from "../../../calc/circuit/locked-in/locked-in-pressure.ts"
 import { orificePlate } from "../../../calc/circuit/orifice/orifice-plate.ts";
 import { restriction } from "../../../calc/circuit/orifice/restriction.ts";
 import { suction } from "../../../calc/circuit/pump/suction.ts";
+import { pumpAndValve } from "../../../calc/circuit/pump-and-valve.ts";
 import { twoCoolers } from "../../../calc/circuit/two-coolers.ts";
 import { controlValve } from "../../../calc/circuit/valve/control-valve.ts";
 import { installed } from "../../../calc/circuit/valve/installed.ts";
@@ -23,6 +24,12 @@ const pipe = { L: 25, d: 0.0525, k_s: 45e-6, K: 9 };
 const core = { Delta_p_ref: 18e3, V_ref: 12 / 3600, n_p: 1.8 };
 const valve = { characteristic: "equal-percentage", R_0: 50, K_vs: 25 / 3600, F_L: 0.9, x_v: 0.5 };
 const circuit = { ...water, source: "pump", points, h_z: 2, pipe, core, ...valve, n: 40, n_ref: 48 };
+const flat = { ...water, ...pipe, ...core, K_vs: 25 / 3600, F_L: 0.9, p_out: 1.1e5 };
+const table = [
+  [1, 0.5],
+  [2, 4],
+  [5, 11],
+];
 const plate = { d_l: 0.1, d: 0.06, rho: 2.6, mu: 2e-5, p_in: 2.5e5, kappa: 1.4, m: 0.3, Delta_p: 8e3 };
 const branches = { one: { core, K_v: 1e-3 }, two: { core, pipe, K_v: 2e-3 }, shared: pipe };
 const throughValve = {
@@ -45,6 +52,25 @@ const models: Readonly<Record<string, readonly [(given: Loose) => object, object
     { ...throughValve, ...stated, wanted: "coefficient", fittings: "none", V_w: 2e-3 },
   ],
   installed: [installed, { ...valve, N_v: 0.3 }],
+  "installed, position": [installed, { ...valve, N_v: 0.3, wanted: "position", q_v: 0.4 }],
+  "installed, table": [installed, { characteristic: "table", table, N_v: 0.3, y_v: 2.5 }],
+  "by flat fields": [
+    pumpAndValve,
+    { ...flat, ...valve, source: "tank", wanted: "flow", A: 1, h_w: 9, h_to: 5, T_w_out: 310 },
+  ],
+  "by flat fields, with a table": [
+    pumpAndValve,
+    {
+      ...flat,
+      source: "pump",
+      points,
+      h_z: 2,
+      characteristic: "table",
+      table,
+      wanted: "position",
+      V_w: 1e-3,
+    },
+  ],
   "orifice, flow": [orificePlate, { ...plate, wanted: "flow", fluid: "gas", taps: "flange" }],
   "orifice, difference": [orificePlate, { ...plate, wanted: "difference", fluid: "gas", taps: "corner" }],
   "orifice, bore": [orificePlate, { ...plate, wanted: "bore", fluid: "liquid", taps: "radius", rho: 997 }],

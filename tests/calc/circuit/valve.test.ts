@@ -208,6 +208,46 @@ describe("a valve in its circuit", () => {
     );
   });
 
+  test("the position for a part of the flow passes that part, and a table gives it in its own unit", () => {
+    const given: readonly CharacteristicGiven[] = [
+      turns,
+      { characteristic: "equal-percentage", R_0: 50 },
+      { characteristic: "linear" },
+      { characteristic: "quick-opening" },
+    ];
+    fc.assert(
+      fc.property(fc.constantFrom(...given), number(0.01, 1), number(0.02, 1), (one, N_v, x_v) => {
+        const { q_v } = installed({ ...one, N_v, x_v });
+        const back = installed({ ...one, N_v, wanted: "position", q_v });
+        expect(back.q_v).toBeCloseTo(q_v, 9);
+        expect(back.y_v).toBeCloseTo((one === turns ? 90 : 1) * back.x_v, 9);
+      }),
+      runs,
+    );
+    expect(installed({ ...turns, N_v: 0.4, y_v: 45 })).toEqual(installed({ ...turns, N_v: 0.4, x_v: 0.5 }));
+  });
+
+  test("a flow below that of a valve just before it shuts, and a position past the table, are refused", () => {
+    const shut = { characteristic: "equal-percentage", R_0: 50, N_v: 0.3, wanted: "position" } as const;
+    expect(refusal(() => installed({ ...shut, q_v: 0.01 })).limit?.value).toBeCloseTo(
+      installed({ ...shut, wanted: "flow", x_v: 0 }).q_v,
+      12,
+    );
+    expect(refusal(() => installed({ ...turns, N_v: 0.3, y_v: 91 })).field).toBe("y_v");
+  });
+
+  test("a position near an end of the travel is said", () => {
+    for (const [x_v, count] of [
+      [0.1, 1],
+      [0.5, 0],
+      [0.9, 1],
+    ] as const) {
+      const trace = recording();
+      installed({ characteristic: "linear", N_v: 0.5, x_v }, trace);
+      expect(trace.notes.length).toBe(count);
+    }
+  });
+
   test("a small authority is said", () => {
     for (const [N_v, count] of [
       [0.05, 1],

@@ -186,6 +186,18 @@ test("losses rise with the angle and fall with the radius of a lip and with like
   expect(falling(column(sheetOf("loss-coefficients", "widening"), "Step"))).toBe(true);
 });
 
+test("valves pass more further open, and further shut with less authority", () => {
+  for (const id of ["linear", "equal-percentage", "quick-opening"]) {
+    const sheet = sheetOf("valve-characteristics", id);
+    for (const N of [1, 0.3, 0.05]) {
+      const flows = column(sheet, "Part of the full flow", `N = ${N}`);
+      expect(rising(flows)).toBe(true);
+      expect(flows.at(-1)).toBeCloseTo(1, 12);
+    }
+    for (const row of rowsOf(sheet).slice(1, -1)) expect(rising(row.slice(1) as number[])).toBe(true);
+  }
+});
+
 describe("against what others print", () => {
   test("the standard atmosphere has the printed temperatures and pressures", () => {
     const cases = casesOf<{ H: number }, { T: number; p: number }>("standard-atmosphere-printed");

@@ -1,0 +1,203 @@
+import { hydraulicPower } from "../../../calc/circuit/pump/hydraulic-power.ts";
+import { leftForValve } from "../../../calc/circuit/pump/left-for-valve.ts";
+import { pressureOfHead } from "../../../calc/circuit/pump/pressure-of-head.ts";
+import { pumpHead } from "../../../calc/circuit/pump/pump-head.ts";
+import { restLoss } from "../../../calc/circuit/pump/rest-loss.ts";
+import { authority } from "../../../calc/circuit/valve/authority.ts";
+import { chokedDifference } from "../../../calc/circuit/valve/choked-difference.ts";
+import { criticalRatioFactor } from "../../../calc/circuit/valve/critical-ratio-factor.ts";
+import { valveFlow } from "../../../calc/circuit/valve/valve-flow.ts";
+import { boreArea } from "../../../calc/flow/bore-area.ts";
+import { ductSpeed } from "../../../calc/flow/duct-speed.ts";
+import { fittingLoss } from "../../../calc/flow/fitting-loss.ts";
+import { frictionArgument } from "../../../calc/flow/friction-argument.ts";
+import { frictionFactorAllRegimes } from "../../../calc/flow/friction-factor-all-regimes.ts";
+import { frictionPartBeyondLaminar } from "../../../calc/flow/friction-part-beyond-laminar.ts";
+import { frictionTransitionPart } from "../../../calc/flow/friction-transition-part.ts";
+import { frictionTurbulentPart } from "../../../calc/flow/friction-turbulent-part.ts";
+import { lossAtFlow } from "../../../calc/flow/loss-at-flow.ts";
+import { pipeLoss } from "../../../calc/flow/pipe-loss.ts";
+import { reynoldsNumber } from "../../../calc/flow/reynolds-number.ts";
+import { massFlow } from "../../../calc/fluids/mass-flow.ts";
+import type { AnyRelation } from "../../../calc/relation/relation.ts";
+import type { Choice, Field } from "../engine/calculator.ts";
+import { pointInputs } from "./points.ts";
+
+const withPump = { source: ["pump"] } as const;
+const withTank = { source: ["tank"] } as const;
+
+/** What drives water through a circuit. */
+export const sourceInputs = {
+  source: {
+    label: "Driven by",
+    options: {
+      pump: "a pump",
+      head: "a tank or main of constant head",
+      tank: "a tank whose level falls",
+    },
+    start: "pump",
+    help: "",
+    heading: "What drives the water",
+  } as Choice,
+  ...pointInputs({
+    count: "pump_points",
+    label: "Points of the pump’s curve",
+    line: "point",
+    from: "three",
+    to: "five",
+    start: "four",
+    when: withPump,
+    x: {
+      id: "V_P",
+      label: "Flow",
+      symbol: "V_w",
+      kind: "liquidFlow",
+      limits: [0, 10],
+      typical: [0, 0.1],
+      starts: [0, 6 / 3600, 12 / 3600, 18 / 3600, 22 / 3600],
+      help: "From the maker’s sheet or a test, in any order. The curve through them is a parabola.",
+    },
+    y: {
+      id: "h_P",
+      label: "Head",
+      symbol: "h_P",
+      kind: "head",
+      limits: [0, 5000],
+      typical: [0, 200],
+      starts: [26, 25.4, 23.4, 20.2, 17.3],
+    },
+  }),
+  h_z: {
+    label: "Height of the outlet above the water",
+    symbol: "h_w",
+    kind: "head",
+    start: 1.5,
+    limits: [-1000, 1000],
+    typical: [-10, 30],
+    help: "That the pump draws. Below zero where the water falls. A closed loop has none.",
+    when: withPump,
+  } as Field,
+  h_w: {
+    label: "Height of the water above the outlet",
+    symbol: "h_w",
+    kind: "head",
+    start: 12,
+    limits: [0.001, 2000],
+    typical: [0.5, 80],
+    help: "Of a main, its pressure as a head of water.",
+    when: { source: ["head", "tank"] },
+  } as Field,
+  A_t: {
+    label: "Area of the tank, from above",
+    symbol: "A_t",
+    kind: "area",
+    start: 1.2,
+    limits: [1e-6, 1e5],
+    typical: [0.05, 100],
+    help: "",
+    when: withTank,
+  } as Field,
+  h_to: {
+    label: "Height that is left at the end",
+    symbol: "h_w",
+    kind: "head",
+    start: 10.5,
+    limits: [0.01, 2000],
+    typical: [0.1, 80],
+    help: "Above the outlet too.",
+    when: withTank,
+  } as Field,
+};
+
+/** One pipe and one core, as water sees them. */
+export const lineInputs = {
+  L: {
+    label: "Length of the pipe",
+    symbol: "L",
+    kind: "pipeLength",
+    start: 18,
+    limits: [0, 1e5],
+    typical: [0, 200],
+    help: "There and back.",
+    heading: "Pipe and core",
+  },
+  d: {
+    label: "Bore of the pipe",
+    symbol: "d",
+    kind: "length",
+    start: 0.042,
+    limits: [1e-4, 5],
+    typical: [0.01, 0.3],
+    help: "",
+  },
+  k_s: {
+    label: "Roughness of the pipe",
+    symbol: "k_s",
+    kind: "length",
+    start: 0.000045,
+    limits: [0, 0.25],
+    typical: [0, 0.001],
+    help: "As the size of sand grains: steel 0.045 mm, drawn tube 0.0015 mm, by common practice.",
+  },
+  K: {
+    label: "Loss coefficients of the fittings, sum",
+    symbol: "K",
+    kind: "ratio",
+    start: 7,
+    limits: [0, 1e6],
+    typical: [0, 100],
+    help: "Bends, tees, strainer, inlet and outlet.",
+  },
+  Delta_p_ref: {
+    label: "Loss of the core at a known flow",
+    symbol: "Delta_p_ref",
+    kind: "pressureDifference",
+    start: 22_000,
+    limits: [0, 1e7],
+    typical: [500, 100_000],
+    help: "On the water side.",
+  },
+  V_ref: {
+    label: "The flow at which it is known",
+    symbol: "V_ref",
+    kind: "liquidFlow",
+    start: 8 / 3600,
+    limits: [1e-9, 10],
+    typical: [2e-5, 0.1],
+    help: "",
+  },
+  n_p: {
+    label: "Exponent of that loss over the flow",
+    symbol: "n_p",
+    kind: "ratio",
+    start: 1.9,
+    limits: [0.8, 2.2],
+    typical: [1.7, 2],
+    help: "Common practice: 1.75 to 2 for turbulent water, 1 for laminar.",
+  },
+} as const satisfies Record<string, Field>;
+
+/** Pump or height, pipe, core and valve, in balance. */
+export const circuitRelations: readonly AnyRelation[] = [
+  pumpHead,
+  pressureOfHead,
+  massFlow,
+  boreArea,
+  ductSpeed,
+  reynoldsNumber,
+  frictionArgument,
+  frictionTurbulentPart,
+  frictionTransitionPart,
+  frictionPartBeyondLaminar,
+  frictionFactorAllRegimes,
+  pipeLoss,
+  fittingLoss,
+  lossAtFlow,
+  restLoss,
+  leftForValve,
+  criticalRatioFactor,
+  chokedDifference,
+  valveFlow,
+  authority,
+  hydraulicPower,
+];
