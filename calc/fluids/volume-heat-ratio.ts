@@ -4,7 +4,7 @@ import { explicit } from "../relation/relation.ts";
  * Heat that a volume of a liquid carries for each kelvin, over that of fresh water at the same temperature. Densities in kg/m³, heat
  * capacities in J/(kg K).
  *
- * @example volumeHeatRatio.compute({ rho: 1064.9, c_p: 3312, rho_w: 998.2, c_p_w: 4184 }) // 0.84447
+ * @example volumeHeatRatio.compute({ rho: 1064.9, c_p: 3312, rho_w: 998.2, c_p_w: 4184 }) // 0.84448
  */
 export const volumeHeatRatio = explicit({
   id: "fluids/volume-heat-ratio",
