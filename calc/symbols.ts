@@ -78,6 +78,16 @@ export const symbols = {
   ),
   rho_g: entry(String.raw`\rho_\mathrm{g}`, "ρ_g", "density of pure glycol", "density"),
   rho_w: entry(String.raw`\rho_\mathrm{w}`, "ρ_w", "density of water", "density"),
+  c_p_w: entry(String.raw`c_{p,\mathrm{w}}`, "c_p,w", "heat capacity of fresh water", "specificHeat"),
+  mu_w: entry(String.raw`\mu_\mathrm{w}`, "μ_w", "viscosity of fresh water", "viscosity"),
+  Delta_T_f: entry(String.raw`\Delta T_\mathrm{f}`, "ΔT_f", "margin to freezing", "temperatureDifference"),
+  X_C: entry(
+    String.raw`X_\mathrm{C}`,
+    "X_C",
+    "heat that a volume carries for each kelvin, over that of fresh water",
+    "fraction",
+  ),
+  X_mu: entry(String.raw`X_\mu`, "X_μ", "viscosity over that of fresh water", "ratio"),
 
   // humidity
   varphi: entry(String.raw`\varphi`, "φ", "relative humidity", "fraction"),
@@ -989,6 +999,24 @@ export const symbols = {
   ),
   epsilon_e: entry(String.raw`\varepsilon_\mathrm{e}`, "ε_e", "expansibility factor", "ratio"),
   r_crit: entry(String.raw`r_\mathrm{crit}`, "r_crit", "critical pressure ratio", "ratio"),
+  Delta_p_tgt: entry(
+    String.raw`\Delta p_\mathrm{tgt}`,
+    "Δp_tgt",
+    "pressure loss of the cooler that is to be matched",
+    "pressureDifference",
+  ),
+  Delta_p_rig: entry(
+    String.raw`\Delta p_\mathrm{rig}`,
+    "Δp_rig",
+    "pressure loss of the rig at the same air flow",
+    "pressureDifference",
+  ),
+  Delta_p_add: entry(
+    String.raw`\Delta p_\mathrm{add}`,
+    "Δp_add",
+    "pressure loss that a plate adds",
+    "pressureDifference",
+  ),
   V_ref: entry(String.raw`\dot{V}_\mathrm{ref}`, "V̇_ref", "volume flow, reference", "liquidFlow"),
   Delta_p_P: entry(
     String.raw`\Delta p_\mathrm{P}`,

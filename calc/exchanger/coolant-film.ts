@@ -16,17 +16,21 @@ export interface FilmProperties {
   readonly k: SI;
 }
 
-const AT = "at its mean temperature";
-
 /**
- * What a coolant's film depends on, at its mean temperature T in K. Throws a DomainError that names what a stated liquid lacks:
+ * What a coolant's film depends on, at its mean temperature T in K, or another that `at` names. Throws a DomainError that names what a stated liquid lacks:
  * rho_w, mu_w or k_w.
  */
-export function filmProperties(given: CoolantGiven, coolant: Coolant, T: SI, trace: Trace): FilmProperties {
+export function filmProperties(
+  given: CoolantGiven,
+  coolant: Coolant,
+  T: SI,
+  trace: Trace,
+  at = "at its mean temperature",
+): FilmProperties {
   switch (coolant.kind) {
     case "stated":
       return {
-        rho: densityIn(given, coolant, T, trace, AT),
+        rho: densityIn(given, coolant, T, trace, at),
         c_p: coolant.c,
         mu: accept("mu_w", "The viscosity of the liquid", given.mu_w, {
           kind: "viscosity",
@@ -41,9 +45,9 @@ export function filmProperties(given: CoolantGiven, coolant: Coolant, T: SI, tra
       };
     case "water": {
       const state = { T: Math.min(T, LIQUID_ENDS), p: coolant.p_w };
-      const where = `water, ${AT}`;
+      const where = `water, ${at}`;
       return {
-        rho: densityIn(given, coolant, state.T, trace, AT),
+        rho: densityIn(given, coolant, state.T, trace, at),
         c_p: waterHeatCapacity(state, trace, where),
         mu: liquidViscosity(state, trace, where),
         k: liquidConductivity(state, trace, where),
@@ -51,9 +55,9 @@ export function filmProperties(given: CoolantGiven, coolant: Coolant, T: SI, tra
     }
     case "seawater": {
       const { S } = coolant;
-      const where = `seawater, ${AT}`;
+      const where = `seawater, ${at}`;
       return {
-        rho: densityIn(given, coolant, T, trace, AT),
+        rho: densityIn(given, coolant, T, trace, at),
         c_p: trace.use(seawaterHeatCapacity, { T, S }, where),
         mu: trace.use(seawaterViscosity, { T, S }, where),
         k: trace.use(seawaterConductivity, { T, S }, where),
@@ -61,9 +65,9 @@ export function filmProperties(given: CoolantGiven, coolant: Coolant, T: SI, tra
     }
     default: {
       const { kind, x_g } = coolant;
-      const where = `coolant, ${AT}`;
+      const where = `coolant, ${at}`;
       return {
-        rho: densityIn(given, coolant, T, trace, AT),
+        rho: densityIn(given, coolant, T, trace, at),
         c_p: trace.use(glycolHeatCapacities[kind], { T, x_g }, where),
         mu: trace.use(glycolViscosities[kind], { T, x_g }, where),
         k: trace.use(glycolConductivities[kind], { T, x_g }, where),

@@ -69,7 +69,10 @@ export function acceptCoolant(given: CoolantGiven, trace: Trace = plain): Coolan
   return { kind: given.coolant, x_g: acceptGlycol(given, given.coolant, trace), p_w };
 }
 
-const PART = { kind: "fraction", atLeast: 0, atMost: 0.6 } as const;
+/** Mixtures were measured up to here, by mass. */
+export const MOST_GLYCOL = 0.6;
+
+const PART = { kind: "fraction", atLeast: 0, atMost: MOST_GLYCOL } as const;
 
 function acceptGlycol({ x_g, phi_g }: CoolantGiven, glycol: Glycol, trace: Trace): SI {
   if (phi_g === undefined) return accept("x_g", "The mass fraction of glycol", x_g, PART);
@@ -91,8 +94,8 @@ export function freezingOf(coolant: Coolant, trace: Trace = plain): SI {
 }
 
 /** Between freezing and the hottest water there is. */
-export const coolantBounds = (coolant: Coolant) =>
-  ({ kind: "temperature", atLeast: freezingOf(coolant), atMost: HOTTEST_WATER }) as const;
+export const coolantBounds = (coolant: Coolant, trace: Trace = plain) =>
+  ({ kind: "temperature", atLeast: freezingOf(coolant, trace), atMost: HOTTEST_WATER }) as const;
 
 /** Density of the liquid at its inlet, kg/m³; undefined for a stated liquid whose density is not known. */
 export function densityOf(given: CoolantGiven, coolant: Coolant, T_w_in: SI, trace: Trace): SI | undefined {

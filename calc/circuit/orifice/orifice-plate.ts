@@ -22,7 +22,8 @@ export type Taps = "corner" | "flange" | "radius";
 
 /**
  * A plate with a sharp-edged hole of bore `d` in a pipe of bore `d_l`, m; taps in the corners, in the flanges, or at one bore
- * before and half a bore behind it. The fluid before it: kg/m³, Pa s, and for a gas Pa absolute and its heat-capacity ratio.
+ * before and half a bore behind it. The fluid before it: kg/m³, Pa s, and for a gas Pa absolute and its heat-capacity ratio. A liquid
+ * whose pressures are known, Pa absolute, has its vapour pressure `p_v` too, and may not boil in the hole.
  * Of flow in kg/s, difference in Pa and bore the one that is wanted is left out.
  */
 export interface OrificePlateGiven {
@@ -37,6 +38,7 @@ export interface OrificePlateGiven {
   readonly mu?: SI | undefined;
   readonly p_in?: SI | undefined;
   readonly kappa?: SI | undefined;
+  readonly p_v?: SI | undefined;
 }
 
 /** kg/s, Pa, m. `Delta_p_lost` is what is lost for good; the rest of the difference comes back behind the plate. */
@@ -108,7 +110,7 @@ function plateOf(given: OrificePlateGiven): Plate {
   });
   const mu = accept("mu", "The viscosity", given.mu, { kind: "viscosity", atLeast: 1e-7, atMost: 1 });
   if (given.fluid === "liquid")
-    return { d_l, rho, mu, taps: given.taps, gas: undefined, most: LARGEST_DIFFERENCE };
+    return { d_l, rho, mu, taps: given.taps, gas: undefined, most: mostOfLiquid(given) };
   const p_in = accept("p_in", "The pressure before the plate, absolute,", given.p_in, {
     kind: "pressure",
     atLeast: 1,
@@ -121,6 +123,18 @@ function plateOf(given: OrificePlateGiven): Plate {
   });
   const most = p_in * (1 - criticalPressureRatio.compute({ kappa }));
   return { d_l, rho, mu, taps: given.taps, gas: { p_in, kappa }, most };
+}
+
+/** The difference at which a liquid boils in the hole, where that is known. */
+function mostOfLiquid({ p_in, p_v }: OrificePlateGiven): SI {
+  if (p_in === undefined || p_v === undefined) return LARGEST_DIFFERENCE;
+  refuse(
+    p_in <= p_v,
+    "p_in",
+    "At this pressure the liquid boils before it comes to the plate. The pressure has to be above the bound.",
+    { value: p_v, kind: "pressure" },
+  );
+  return Math.min(LARGEST_DIFFERENCE, p_in - p_v);
 }
 
 const acceptBore = (d: SI | undefined, d_l: SI): SI =>
@@ -148,12 +162,14 @@ function acceptDifference({ Delta_p: given }: OrificePlateGiven, { gas, most }: 
   const Delta_p = accept("Delta_p", "The difference between the taps", given, {
     kind: "pressureDifference",
     atLeast: 1e-3,
-    ...(gas ? {} : { atMost: most }),
+    ...(most === LARGEST_DIFFERENCE ? { atMost: most } : {}),
   });
   refuse(
-    gas !== undefined && Delta_p >= most,
+    most !== LARGEST_DIFFERENCE && Delta_p >= most,
     "Delta_p",
-    "With such a difference the gas would come to the speed of sound in the hole. The difference has to be below the bound.",
+    gas
+      ? "With such a difference the gas would come to the speed of sound in the hole. The difference has to be below the bound."
+      : "With such a difference the liquid would boil in the hole. The difference has to be below the bound.",
     { value: most, kind: "pressureDifference" },
   );
   return Delta_p;
@@ -226,7 +242,7 @@ function differenceFor(given: OrificePlateGiven, plate: Plate, d: SI): SI {
     "m",
     plate.gas
       ? "So large a flow would come to the speed of sound in the hole. It has to be below the bound, or the bore larger."
-      : "So large a flow would need more pressure than any pipe here holds. It has to be below the bound, or the bore larger.",
+      : "So large a flow would need more pressure than there is, or would boil in the hole. It has to be below the bound, or the bore larger.",
     { value: m + short(plate.most), kind: "massFlow" },
   );
   // In the square root of the difference the flow is nearly a straight line.

@@ -14,10 +14,13 @@ interface Ranged {
 }
 
 /** The smallest Reynolds number for which the standard gives its accuracy, by bore ratio, bore in m and taps. */
-function leastReynolds({ taps, beta_d, d_l }: Ranged): SI {
+export function leastReynolds({ taps, beta_d, d_l }: Pick<Ranged, "taps" | "beta_d" | "d_l">): SI {
   if (taps === "flange") return Math.max(5000, 170 * beta_d ** 2 * 1000 * d_l);
   return beta_d <= 0.56 ? 5000 : 16_000 * beta_d ** 2;
 }
+
+/** The largest difference of a gas within the standard, as a part of the pressure before the plate. */
+export const LARGEST_OF_GAS = 0.25;
 
 /** Notes where a plate leaves the limits of use of ISO 5167-2:2003, clause 5.3, from memory. */
 export function noteOrificeRange(plate: Ranged, trace: Trace): void {
@@ -38,7 +41,7 @@ export function noteOrificeRange(plate: Ranged, trace: Trace): void {
     outside(
       "Delta_p",
       plate.Delta_p,
-      [0, 0.25 * plate.gas.p_in],
+      [0, LARGEST_OF_GAS * plate.gas.p_in],
       "pressureDifference",
       "The difference, a quarter of the pressure at most,",
     );

@@ -26,6 +26,8 @@ export interface Restriction {
 const SHARP_EDGE = 0.6;
 /** Part of the pressure from which on a gas thins in the hole by more than its coefficient is known. Common practice. */
 const THINS = 0.05;
+/** Bore ratios of the standard for plates. */
+const MEASURED = [0.1, 0.75] as const;
 
 /**
  * The orifice plate that takes a wanted pressure for good, as to match the loss of another cooler. The discharge coefficient
@@ -57,9 +59,16 @@ export const restriction: Model<RestrictionGiven, Restriction> = (given, trace =
   const beta_d = trace.use(boreRatioForLoss, { K, C_D }, "plate");
   if (given.p_in !== undefined && Delta_p > THINS * given.p_in)
     trace.note({
-      about: "Delta_p",
+      about: "plate",
       says: "Past the bound, a twentieth of the pressure, a gas thins in the hole, and loses more than is computed here. Drill it a little larger, and measure.",
       limit: { value: THINS * given.p_in, kind: "pressureDifference" },
+    });
+  const [narrowest, widest] = MEASURED;
+  if (beta_d < narrowest || beta_d > widest)
+    trace.note({
+      about: "beta_d",
+      says: "The ratio of the bores is past the bound, where plates were not measured so well. A pipe of another bore, or a measurement, makes it surer.",
+      limit: { value: beta_d < narrowest ? narrowest : widest, kind: "ratio" },
     });
   return { K, beta_d, d: beta_d * d_l };
 };

@@ -9,6 +9,7 @@ import { ethyleneGlycolFreezing } from "./ethylene-glycol-freezing.ts";
 import { ethyleneGlycolHeatCapacity } from "./ethylene-glycol-heat-capacity.ts";
 import { ethyleneGlycolViscosity } from "./ethylene-glycol-viscosity.ts";
 import { glycolMassFraction } from "./glycol-mass-fraction.ts";
+import { glycolVolumeFraction } from "./glycol-volume-fraction.ts";
 import { propyleneGlycolConductivity } from "./propylene-glycol-conductivity.ts";
 import { propyleneGlycolDensity } from "./propylene-glycol-density.ts";
 import { propyleneGlycolFreezing } from "./propylene-glycol-freezing.ts";
@@ -46,18 +47,23 @@ export const glycolFreezings: Both<Relation<"x_g">> = {
 /** Shops mix at about this temperature, K: the densities of both liquids are taken there. */
 const MIXED_AT = 293.15;
 
+const densitiesWhenMixed = (glycol: Glycol, trace: Trace) => ({
+  rho_g: (glycol === "ethylene-glycol" ? constants.rho_EG : constants.rho_PG).value,
+  rho_w: trace.use(atmosphericWaterDensity, { T: MIXED_AT }, "water, as it is mixed"),
+});
+
 /**
  * Mass fraction of a glycol that was mixed by volume, both liquids at 20 °C; phi_g is the volume of glycol over both.
  *
  * @example massFractionOf("ethylene-glycol", 0.5) // 0.527
  */
 export const massFractionOf = (glycol: Glycol, phi_g: SI, trace: Trace = plain): SI =>
-  trace.use(
-    glycolMassFraction,
-    {
-      phi_g,
-      rho_g: (glycol === "ethylene-glycol" ? constants.rho_EG : constants.rho_PG).value,
-      rho_w: trace.use(atmosphericWaterDensity, { T: MIXED_AT }, "water, as it is mixed"),
-    },
-    "coolant",
-  );
+  trace.use(glycolMassFraction, { phi_g, ...densitiesWhenMixed(glycol, trace) }, "coolant");
+
+/**
+ * Volume of glycol over both volumes that gives a mass fraction x_g, both liquids at 20 °C.
+ *
+ * @example volumeFractionOf("ethylene-glycol", 0.5) // 0.473
+ */
+export const volumeFractionOf = (glycol: Glycol, x_g: SI, trace: Trace = plain): SI =>
+  trace.use(glycolVolumeFraction, { x_g, ...densitiesWhenMixed(glycol, trace) }, "coolant");

@@ -97,7 +97,7 @@ describe("a plate that takes a wanted loss", () => {
     expect([...bores].sort((a, b) => b - a)).toEqual(bores);
     const trace = recording();
     restriction({ ...duct, Delta_p: 20e3 }, trace);
-    expect(trace.notes.map(({ about }) => about)).toEqual(["Delta_p"]);
+    expect(trace.notes.map(({ about }) => about)).toEqual(["plate"]);
     expect(refusal(() => restriction({ ...duct, Delta_p: 250e3 })).field).toBe("Delta_p");
   });
 });

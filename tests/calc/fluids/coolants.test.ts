@@ -2,7 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { acceptCoolant, type CoolantGiven, freezingOf } from "../../../calc/exchanger/coolant.ts";
 import { filmProperties } from "../../../calc/exchanger/coolant-film.ts";
+import { coolantProperties } from "../../../calc/exchanger/coolant-properties.ts";
 import { rateCooler } from "../../../calc/exchanger/rate-cooler.ts";
+import { massFractionOf } from "../../../calc/fluids/glycol/glycol.ts";
+import { seawaterEnthalpy } from "../../../calc/fluids/seawater-enthalpy.ts";
+import { seawaterHeatCapacity } from "../../../calc/fluids/seawater-heat-capacity.ts";
 import { DomainError } from "../../../calc/quantity/domain-error.ts";
 import { plain } from "../../../calc/relation/trace.ts";
 
@@ -83,4 +87,49 @@ test("seawater freezes where its salinity says", () => {
   expect(freezing({ coolant: "seawater", S: 0 })).toBeCloseTo(celsius(0), 9);
   // UNESCO 1983, practical salinity 35 under one atmosphere: -1.922 degC, from memory.
   expect(freezing({ coolant: "seawater", S: 0.03516504 })).toBeCloseTo(celsius(-1.922), 3);
+});
+
+describe("as much glycol as freezes at a wanted temperature", () => {
+  const state = { T: celsius(40), p_w: 2e5, amount: "freezing" } as const;
+
+  test("freezes there, and is the same mixture by volume", () => {
+    fc.assert(
+      fc.property(glycol, number(celsius(-49), celsius(-1)), (coolant, T_freeze) => {
+        const { T_f, x_g, phi_g } = coolantProperties({ ...state, coolant, T_freeze });
+        expect(T_f).toBeCloseTo(T_freeze, 9);
+        expect(massFractionOf(coolant, phi_g ?? Number.NaN)).toBeCloseTo(x_g ?? Number.NaN, 12);
+      }),
+    );
+  });
+
+  test.each([
+    [celsius(0.1), "T_freeze"],
+    [celsius(-60), "T_freeze"],
+    [Number.NaN, "T_freeze"],
+  ])("%d K is refused", (T_freeze, field) => {
+    try {
+      coolantProperties({ ...state, coolant: "ethylene-glycol", T_freeze });
+      expect.unreachable();
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      expect(error.field).toBe(field);
+    }
+  });
+
+  test("where fresh water is ice or steam there is nothing to compare with", () => {
+    const given = { ...state, coolant: "ethylene-glycol", T_freeze: celsius(-30) } as const;
+    expect(coolantProperties({ ...given, T: celsius(-10) }).X_C).toBeUndefined();
+    expect(coolantProperties({ ...given, T: celsius(125) }).X_mu).toBeUndefined();
+    expect(coolantProperties(given).X_C).toBeLessThan(1);
+  });
+});
+
+test("the enthalpy of seawater rises with its temperature by its heat capacity", () => {
+  fc.assert(
+    fc.property(number(celsius(1), celsius(59)), number(0, 0.042), (T, S) => {
+      const h = (at: number) => seawaterEnthalpy.compute({ T: at, S, p: 101325 });
+      const slope = (h(T + 0.5) - h(T - 0.5)) / 1;
+      expect(slope / seawaterHeatCapacity.compute({ T, S })).toBeCloseTo(1, 5);
+    }),
+  );
 });
