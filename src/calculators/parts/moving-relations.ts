@@ -48,6 +48,7 @@ import {
   boilingRelations,
   effectivenessRelations,
   liquidDensityRelations,
+  rightWayRelations,
   streamRelations,
 } from "./exchanger-relations.ts";
 
@@ -98,11 +99,10 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   waterViscosity,
 ];
 
-/** All that rating a moving cooler uses, with its margins to boiling. */
-export const movingRelations: readonly AnyRelation[] = [
+/** All that rating a moving cooler uses, with its margins to boiling, but for the effectiveness of its arrangement. */
+const ratingOfAny: readonly AnyRelation[] = [
   ...movingConductanceRelations,
   ...movingStreamRelations,
-  ...effectivenessRelations,
   ...boilingRelations,
   capacityRatio,
   transferUnits,
@@ -110,3 +110,9 @@ export const movingRelations: readonly AnyRelation[] = [
   waterOutletTemperature,
   hotWallTemperature,
 ];
+
+/** With any arrangement. */
+export const movingRelations: readonly AnyRelation[] = [...ratingOfAny, ...effectivenessRelations];
+
+/** With the hoses the right way only. */
+export const rightWayMovingRelations: readonly AnyRelation[] = [...ratingOfAny, ...rightWayRelations];
