@@ -1046,6 +1046,12 @@ export const symbols = {
   ),
   alpha_l: entry(String.raw`\alpha_\ell`, "α_l", "linear thermal expansion", "expansivity"),
   chi_V: entry(String.raw`\chi_V`, "χ_V", "part by which a vessel grows with pressure", "compliance"),
+  p_lim: entry(
+    String.raw`p_\mathrm{lim}`,
+    "p_lim",
+    "pressure that the weakest part bears, absolute",
+    "pressure",
+  ),
   t_w: entry(String.raw`t_\mathrm{w}`, "t_w", "thickness of a pipe wall", "length"),
   E_m: entry(String.raw`E_\mathrm{m}`, "E_m", "modulus of elasticity", "modulus"),
   nu_m: entry(
