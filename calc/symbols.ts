@@ -1117,6 +1117,13 @@ export const symbols = {
     "loss in the suction pipe and strainer",
     "pressureDifference",
   ),
+  Delta_p_sp: entry(
+    String.raw`\Delta p_\mathrm{sp}`,
+    "Δp_sp",
+    "loss of a suction pipe without its strainer",
+    "pressureDifference",
+  ),
+  Delta_p_str: entry(String.raw`\Delta p_\mathrm{str}`, "Δp_str", "loss of a strainer", "pressureDifference"),
   h_suc: entry(String.raw`h_\mathrm{suc}`, "h_suc", "height of a pump above the water that it draws", "head"),
   NPSH_A: entry(
     String.raw`\mathrm{NPSH}_\mathrm{A}`,
@@ -1131,10 +1138,28 @@ export const symbols = {
     "head",
   ),
   Delta_NPSH: entry(String.raw`\Delta\mathrm{NPSH}`, "ΔNPSH", "margin of suction head", "head"),
+  e_V: entry(
+    "e_V",
+    "e_V",
+    "part by which a flow changes, over the part by which a flow coefficient does",
+    "ratio",
+  ),
+  x_left: entry(
+    String.raw`x_\mathrm{left}`,
+    "x_left",
+    "part of a miss that is left after one more round of setting two valves",
+    "fraction",
+  ),
   alpha_l: entry(String.raw`\alpha_\ell`, "α_l", "linear thermal expansion", "expansivity"),
   chi_V: entry(String.raw`\chi_V`, "χ_V", "part by which a vessel grows with pressure", "compliance"),
+  p_lim: entry(
+    String.raw`p_\mathrm{lim}`,
+    "p_lim",
+    "pressure that the weakest part bears, absolute",
+    "pressure",
+  ),
   t_w: entry(String.raw`t_\mathrm{w}`, "t_w", "thickness of a pipe wall", "length"),
-  E_m: entry(String.raw`E_\mathrm{m}`, "E_m", "modulus of elasticity", "pressureDifference"),
+  E_m: entry(String.raw`E_\mathrm{m}`, "E_m", "modulus of elasticity", "modulus"),
   nu_m: entry(
     String.raw`\nu_\mathrm{m}`,
     "ν_m",

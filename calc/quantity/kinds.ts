@@ -341,6 +341,14 @@ export const kinds = {
     us: "uin/(in degF)",
     units: ["um/(m K)", "uin/(in degF)", "per K"],
   },
+  modulus: {
+    name: "modulus of elasticity",
+    si: "Pa",
+    kilo: "kPa",
+    metric: "GPa",
+    us: "Mpsi",
+    units: ["GPa", "MPa", "Mpsi", "psi"],
+  },
   /** Part of a volume for each unit of pressure. */
   compliance: {
     name: "compliance",

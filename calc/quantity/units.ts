@@ -259,6 +259,9 @@ const others = (
     ["um/(m K)", "µm/(m·K)", 1e-6, "um/m/k"],
     ["uin/(in degF)", "µin/(in·°F)", 1e-6 / rankine, "uin/in/f"],
 
+    ["GPa", "GPa", 1e9],
+    ["Mpsi", "Mpsi", (1e6 * lbf) / inch ** 2],
+
     ["per Pa", "per Pa", 1],
     ["per kPa", "per kPa", 1e-3],
     ["per MPa", "per MPa", 1e-6],

@@ -78,6 +78,7 @@ const spanOfKind: Readonly<Record<Kind, readonly [SI, SI]>> = {
   flowCoefficient: [1e-3, 1e-2],
   head: [1, 30],
   expansivity: [1e-6, 1e-4],
+  modulus: [5e10, 2.5e11],
   compliance: [1e-11, 1e-9],
 };
 

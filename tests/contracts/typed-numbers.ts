@@ -43,6 +43,12 @@ export const typedNumbers: Readonly<Record<string, Readonly<Record<string, Why>>
   "content/numbers/power-torque.mdx": {
     "commonly reaches 8 to 13 bar": "common practice",
   },
+  "content/numbers/pump-suction.mdx": {
+    "a clean strainer takes 2 to 5 kPa": "common practice",
+    "cleaned when it takes 15 to 20 kPa": "common practice",
+    "0.6 to 1 m more than the pump needs": "common practice",
+    "or 1.3 times what it needs": "common practice",
+  },
   "content/numbers/static-total.mdx": {
     "1 to 2 mm wide": "common practice",
   },

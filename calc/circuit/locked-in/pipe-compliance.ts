@@ -12,7 +12,7 @@ export const pipeCompliance = explicit({
   inputs: {
     d: { symbol: "d", kind: "length" },
     t_w: { symbol: "t_w", kind: "length" },
-    E_m: { symbol: "E_m", kind: "pressureDifference" },
+    E_m: { symbol: "E_m", kind: "modulus" },
     nu_m: { symbol: "nu_m", kind: "ratio" },
   },
   result: { symbol: "chi_V", kind: "compliance" },

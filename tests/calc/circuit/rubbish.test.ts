@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { drainTime } from "../../../calc/circuit/drain-time.ts";
 import { lockedIn } from "../../../calc/circuit/locked-in/locked-in-pressure.ts";
+import { lockedInWater } from "../../../calc/circuit/locked-in/locked-in-water.ts";
 import { orificePlate } from "../../../calc/circuit/orifice/orifice-plate.ts";
 import { restriction } from "../../../calc/circuit/orifice/restriction.ts";
+import { pumpSuction } from "../../../calc/circuit/pump/pump-suction.ts";
 import { suction } from "../../../calc/circuit/pump/suction.ts";
 import { pumpAndValve } from "../../../calc/circuit/pump-and-valve.ts";
 import { twoCoolers } from "../../../calc/circuit/two-coolers.ts";
@@ -77,6 +79,36 @@ const models: Readonly<Record<string, readonly [(given: Loose) => object, object
   restriction: [restriction, { m: 0.3, rho: 2.2, d_l: 0.07, Delta_p: 12e3, C_D: 0.6, p_in: 2.5e5 }],
   suction: [suction, { ...water, p_surf: 98e3, Delta_p_suc: 6e3, h_suc: 1.5, NPSH_R: 3 }],
   "locked in": [lockedIn, { T_in: 290, T_out: 300, p_in: 2e5, alpha_l: 1e-5, chi_V: 5e-11 }],
+  "suction behind a pipe": [
+    pumpSuction,
+    {
+      ...water,
+      ...pipe,
+      surface: "open",
+      p_0: 98e3,
+      loss: "pipe",
+      V_w: 2e-3,
+      Delta_p_str: 6e3,
+      h_suc: 1.5,
+      NPSH_R: 3,
+    },
+  ],
+  "locked into a pipe": [
+    lockedInWater,
+    {
+      T_in: 290,
+      Delta_T: 10,
+      p_in: 2e5,
+      p_lim: 8e5,
+      material: "stated",
+      alpha_l: 1e-5,
+      E_m: 2e11,
+      nu_m: 0.3,
+      vessel: "pipe",
+      d: 0.05,
+      t_w: 0.003,
+    },
+  ],
   "circuit, flow": [waterCircuit, { ...circuit, wanted: "flow", p_out: 1.1e5, p_v_hot: 5e3 }],
   "circuit, position": [waterCircuit, { ...circuit, ...stated, wanted: "position", V_w: 1e-3 }],
   "circuit below a tank": [waterCircuit, { ...circuit, source: "head", h_w: 12, wanted: "flow" }],
