@@ -34,6 +34,8 @@ export interface PumpCurve {
 
 /** Part of the largest flow by which points have to differ, to be points of their own. */
 const CLOSE = 1e-3;
+/** What a fit leaves of a term that is not there, as part of the head at no flow. */
+const ROUNDING = 1e-12;
 
 /**
  * A pump by least squares through its points, moved to its speed by the rules of similarity. Throws a DomainError that names
@@ -53,7 +55,8 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
   if (points.some(([V, h]) => V > 10 || h > 5000))
     throw complain("A point of the pump is past 10 m³/s or 5000 m. No pump for a cooler is so large.");
   const { constant, linear, square, rms } = parabolaFit(points.map(([V, h]) => [V / V_ref, h] as const));
-  const fit = { h_P0: constant, h_P1: -linear, h_P2: -square };
+  const whole = (term: number) => (Math.abs(term) < ROUNDING * constant ? 0 : -term);
+  const fit = { h_P0: constant, h_P1: whole(linear), h_P2: whole(square) };
   const end = firstZero(constant, linear, square);
   if (end === undefined)
     throw complain(
