@@ -53,7 +53,7 @@ export default defineCalculator({
     },
     T_in: {
       ...temperature,
-      label: "Temperature before the plate",
+      label: "Temperature there",
       symbol: "T_in",
       start: 330.15,
       help: "Behind the cooler it is cool, and stays so.",
@@ -83,7 +83,7 @@ export default defineCalculator({
     },
     p_part: {
       ...pressure,
-      label: "Pressure before the plate there",
+      label: "Pressure before it",
       symbol: "p_in",
       start: 150_000,
       help: "",
@@ -91,7 +91,7 @@ export default defineCalculator({
     },
     T_part: {
       ...temperature,
-      label: "Temperature before the plate there",
+      label: "Temperature there",
       symbol: "T_in",
       start: 315.15,
       when: second,

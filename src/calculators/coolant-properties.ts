@@ -51,15 +51,15 @@ export default defineCalculator({
     },
     phi_g: {
       ...part,
-      label: "Volume of glycol in both",
+      label: "Glycol by volume",
       symbol: "phi_g",
       start: 0.5,
-      help: "Glycol and water before they are mixed.",
+      help: "Part of both volumes before they are mixed.",
       when: by("volume"),
     },
     x_g: {
       ...part,
-      label: "Mass of glycol in the mixture",
+      label: "Glycol by mass",
       symbol: "x_g",
       start: 0.5,
       help: "",
@@ -94,14 +94,14 @@ export default defineCalculator({
   },
   results: {
     phi_g_found: {
-      label: "Volume of glycol in both",
+      label: "Glycol by volume",
       symbol: "phi_g",
       kind: "fraction",
       when: { ...mixed, amount: ["freezing", "mass"] },
     },
     T_f: { label: "It begins to freeze at", symbol: "T_f", kind: "temperature" },
     x_g_found: {
-      label: "Mass of glycol in the mixture",
+      label: "Glycol by mass",
       symbol: "x_g",
       kind: "fraction",
       when: { ...mixed, amount: ["freezing", "volume"] },
@@ -153,7 +153,7 @@ export default defineCalculator({
       x: "phi_g",
       y: "T_f",
       curves: [{ label: "" }],
-      title: "Freezing temperature against the volume of glycol in both.",
+      title: "Freezing temperature against the glycol by volume.",
     },
     {
       draw: "chart",
@@ -163,7 +163,7 @@ export default defineCalculator({
       x: "x_g",
       y: "T_f",
       curves: [{ label: "" }],
-      title: "Freezing temperature against the mass of glycol in the mixture.",
+      title: "Freezing temperature against the glycol by mass.",
     },
     {
       draw: "chart",
@@ -173,7 +173,7 @@ export default defineCalculator({
       x: "T_freeze",
       y: "phi_g_found",
       curves: [{ label: "" }],
-      title: "Volume of glycol in both, against the freezing temperature that is wanted.",
+      title: "Glycol by volume against the freezing temperature that is wanted.",
     },
     {
       draw: "chart",
@@ -189,7 +189,7 @@ export default defineCalculator({
     {
       draw: "chart",
       vary: "T",
-      span: [243.15, 373.15],
+      span: [253.15, 373.15],
       bounds: [{ at: "T_f", label: "freezes", wrong: "below" }],
       x: "T",
       y: "mu",

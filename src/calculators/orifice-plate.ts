@@ -30,7 +30,7 @@ const inGases = { fluid: ["air", "gas"] } as const;
 const inLiquids = { fluid: ["water", "liquid"] } as const;
 
 const difference = {
-  label: "Difference between the taps",
+  label: "Difference at the taps",
   symbol: "Delta_p",
   kind: "pressureDifference",
 } as const;
@@ -124,7 +124,7 @@ export default defineCalculator({
       when: { fluid: ["air", "gas", "water"] },
     },
     T: {
-      label: "Temperature before the plate",
+      label: "Temperature there",
       symbol: "T",
       kind: "temperature",
       start: 330.15,

@@ -45,41 +45,38 @@ const masses = roundNumbers("%", 5, [5, 60]);
 
 const freezes = (glycol: Glycol, x_g: SI): SI => glycolFreezings[glycol].compute({ x_g });
 
-/** What a fraction of each glycol is in the other way to say it, and where it freezes, in both scales. */
-function freezingSheet(given: "volume" | "mass"): Sheet {
-  const massOf = (glycol: Glycol, part: SI) => (given === "mass" ? part : massFractionOf(glycol, part));
-  const percent = { unit: "%", digits: { decimals: 1 } } as const;
-  const ofGlycol = (glycol: Glycol): readonly ColumnOf<SI>[] => {
-    const under = names[glycol];
-    const T_f = (part: SI) => freezes(glycol, massOf(glycol, part));
-    const freezing = { words: "Freezes at", symbol: "T_f", under, digits: { decimals: 1 }, of: T_f } as const;
-    const other =
-      given === "volume"
-        ? ({ words: "By mass", symbol: "x_g", of: (part: SI) => massOf(glycol, part) } as const)
-        : ({
-            words: "By volume",
-            symbol: "phi_g",
-            of: (part: SI) => volumeFractionOf(glycol, part),
-          } as const);
-    return [
-      { ...percent, ...other, under },
-      { ...freezing, unit: "degC" },
-      { ...freezing, unit: "degF" },
-    ];
-  };
+/** What a fraction of each glycol is in the other way to say it, and where it freezes. */
+function freezingSheet(system: UnitSystem, given: "volume" | "mass"): Sheet {
+  const isVolume = given === "volume";
+  const massOf = (glycol: Glycol, part: SI) => (isVolume ? massFractionOf(glycol, part) : part);
   return sheetOf({
-    id: `by-${given}`,
-    title: `Freezing point by ${given} of glycol`,
-    rows: given === "volume" ? volumes : masses,
+    id: `by-${given}-${system}`,
+    title: `Freezing point by ${given} of glycol, ${systemName[system]}`,
+    rows: isVolume ? volumes : masses,
     columns: [
       {
-        words: given === "volume" ? "Volume of glycol in both" : "Mass of glycol in the mixture",
-        symbol: given === "volume" ? "phi_g" : "x_g",
+        words: isVolume ? "Glycol by volume" : "Glycol by mass",
+        symbol: isVolume ? "phi_g" : "x_g",
         unit: "%",
         digits: { decimals: 0 },
         of: (part: SI) => part,
       },
-      ...glycols.flatMap(ofGlycol),
+      ...glycols.map((glycol) => ({
+        words: isVolume ? "That is by mass" : "That is by volume",
+        symbol: isVolume ? ("x_g" as const) : ("phi_g" as const),
+        under: names[glycol],
+        unit: "%",
+        digits: { decimals: 1 },
+        of: (part: SI) => (isVolume ? massOf(glycol, part) : volumeFractionOf(glycol, part)),
+      })),
+      ...glycols.map((glycol) => ({
+        words: "Freezes at",
+        symbol: "T_f" as const,
+        under: names[glycol],
+        unit: unitIn(system, "temperature"),
+        digits: { decimals: 1 },
+        of: (part: SI) => freezes(glycol, massOf(glycol, part)),
+      })),
     ],
   });
 }
@@ -103,7 +100,7 @@ function propertySheet(system: UnitSystem, glycol: Glycol): Sheet {
   const k = (mixture: Mixture) => glycolConductivities[glycol].compute(at(mixture));
   const figures = { figures: 4 } as const;
   const columns: readonly ColumnOf<Mixture>[] = [
-    { words: "Volume of glycol in both", of: ({ phi_g }) => writeBound(phi_g, "%") },
+    { words: "Glycol by volume", of: ({ phi_g }) => writeBound(phi_g, "%") },
     { words: "By mass", symbol: "x_g", unit: "%", digits: { decimals: 1 }, of: ({ x_g }) => x_g },
     {
       words: "Density",
@@ -168,9 +165,9 @@ export default {
     "mixing ratio",
   ],
   chart: {
-    title: "Freezing temperature against the volume of glycol in both",
+    title: "Freezing temperature against the glycol by volume",
     caption: "Below its curve a mixture holds ice.",
-    x: { label: "volume of glycol in both", unit: "%", from: 0, to: 60 },
+    x: { label: "glycol by volume", unit: "%", from: 0, to: 60 },
     y: { label: "freezing temperature", unit: "°C", from: -50, to: 10 },
     curves: glycols.map((glycol, i) => ({
       label: glycol === "ethylene-glycol" ? "ethylene" : "propylene",
@@ -179,9 +176,11 @@ export default {
     })),
   },
   sheets: [
-    freezingSheet("volume"),
-    freezingSheet("mass"),
-    ...inBothSystems((system) => glycols.map((glycol) => propertySheet(system, glycol))),
+    ...inBothSystems((system) => [
+      freezingSheet(system, "volume"),
+      freezingSheet(system, "mass"),
+      ...glycols.map((glycol) => propertySheet(system, glycol)),
+    ]),
   ],
   says: [
     "By volume is how a shop pours: the volume of glycol over the volumes of glycol and water before they are mixed, both at room temperature. By mass is how properties are measured. Of ethylene glycol the two differ by some per cent.",

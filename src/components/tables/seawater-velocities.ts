@@ -38,10 +38,19 @@ const byMaterial = (system: UnitSystem) => {
       { words: "At least", of: ({ least }) => (least === undefined ? "none stated" : speed(least)) },
       { words: "At most", of: most },
       { words: "Open seawater", of: ({ isForSeawater }) => (isForSeawater ? "yes" : "no") },
-      { words: "What else", of: ({ says }) => says },
     ],
   });
 };
+
+const whatElse = sheetOf({
+  id: "materials",
+  title: "What else holds of each material",
+  rows: seawaterVelocities,
+  columns: [
+    { words: "Tubes of", of: ({ material }) => material },
+    { words: "What else", of: ({ says }) => says },
+  ],
+});
 
 const sea = { T: 288.15, S: 0.035, p: constants.p_sl.value };
 const rho = seawaterDensity.compute(sea);
@@ -51,13 +60,13 @@ const speedIn = (d: SI, V_w: SI): SI =>
 const bores = {
   metric: {
     unit: "mm",
-    sizes: [8, 10, 12, 16, 20, 25],
-    flows: roundNumbers("L/min", 2, [2, 20], [5, 40], [10, 60]),
+    sizes: [10, 12, 16, 20, 25],
+    flows: roundNumbers("L/min", 2, [2, 20], [5, 40]),
   },
   us: {
     unit: "in",
-    sizes: [0.25, 0.375, 0.5, 0.625, 0.75, 1],
-    flows: roundNumbers("gal/min", 0.5, [0.5, 4], [1, 10], [2, 16]),
+    sizes: [0.375, 0.5, 0.625, 0.75, 1],
+    flows: roundNumbers("gal/min", 0.5, [0.5, 4], [1, 10]),
   },
 } as const;
 
@@ -88,7 +97,7 @@ const byFlow = (system: UnitSystem) => {
 };
 
 const FASTEST = 5;
-const LARGEST = 60;
+const LARGEST = 40;
 
 /** A straight line from rest to the edge of the chart. */
 function lineOf(d: SI): readonly (readonly [number, number])[] {
@@ -129,7 +138,7 @@ export default {
       points: lineOf(toSI(mm, "mm")),
     })),
   },
-  sheets: [...inBothSystems(byMaterial), ...inBothSystems(byFlow)],
+  sheets: [...inBothSystems(byMaterial), whatElse, ...inBothSystems(byFlow)],
   says: [
     "The speeds by material are common practice, and have no source that could be named. Makers differ, and where they do, both ends stand in the table. The maker of the tubes decides.",
     "Below the least speed silt settles and growth takes hold, and under them the metal pits. Above the most, the water wears away the film that protects the metal; bubbles and sand do it sooner.",
@@ -137,7 +146,7 @@ export default {
     "Metals that touch the same seawater corrode each other. Aluminium behind a copper alloy is eaten even without touching it. Deposits form on the wall where it is hot, well below boiling (common practice, no source).",
   ],
   caution:
-    "A tube that is worn through lets seawater into the charge air, and from there into the engine. Look for water in the drain of the air side, and stop when there is any.",
+    "A tube that is worn through can let seawater into the charge air, and from there into the engine. Look for water in the drain of the air side, and stop when there is any.",
   relations: [boreArea, ductSpeed, massFlow, seawaterDensity],
   numbers: ["coolant-properties", "cooler-rating"],
   lessons: ["effectiveness"],

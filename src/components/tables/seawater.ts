@@ -123,21 +123,22 @@ const inOcean = (system: UnitSystem) => {
 
 const freezesAt = (S: number): SI => seawaterFreezing.compute({ S, p });
 
-const freezing = sheetOf({
-  id: "freezing",
-  title: "Freezing point of seawater by its salinity",
-  rows: roundNumbers("%", 0, [0.5, 4]),
-  columns: [
-    { words: "Salinity", symbol: "S", unit: "%", digits: { decimals: 1 }, of: (S: SI) => S },
-    ...["degC", "degF"].map((unit) => ({
-      words: "Freezes at",
-      symbol: "T_f" as const,
-      unit,
-      digits: { decimals: 2 },
-      of: freezesAt,
-    })),
-  ],
-});
+const freezing = (system: UnitSystem) =>
+  sheetOf({
+    id: `freezing-${system}`,
+    title: `Freezing point of seawater by its salinity, ${systemName[system]}`,
+    rows: roundNumbers("%", 0, [0.5, 4]),
+    columns: [
+      { words: "Salinity", symbol: "S", unit: "%", digits: { decimals: 1 }, of: (S: SI) => S },
+      {
+        words: "Freezes at",
+        symbol: "T_f",
+        unit: unitIn(system, "temperature"),
+        digits: { decimals: 2 },
+        of: freezesAt,
+      },
+    ],
+  });
 
 const drawn = roundNumbers("degC", 0, [4, 60]);
 
@@ -158,7 +159,7 @@ export default {
       points: pointsOf(drawn, ["degC", "kg/m3"], (T) => densityAt(T, S)),
     })),
   },
-  sheets: [...inBothSystems(properties), ...inBothSystems(inOcean), freezing],
+  sheets: [...inBothSystems(properties), ...inBothSystems(inOcean), ...inBothSystems(freezing)],
   says: [
     "Salinity is the mass of salt in a mass of seawater. Oceans have about 3.5 % (common practice, no source); enclosed warm seas have more, estuaries less. The numbers are for the surface; a few metres of depth change nothing.",
     "Salty water is a little heavier and carries a little less heat for each kilogram, so the same volume flow carries nearly the same heat.",

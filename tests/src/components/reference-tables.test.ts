@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { constants } from "../../../calc/constants.ts";
+import { coolantProperties } from "../../../calc/exchanger/coolant-properties.ts";
 import { ambient } from "../../../calc/fluids/ambient.ts";
 import { waterState } from "../../../calc/fluids/water/water.ts";
 import { fromSI, toSI, unitOf, units } from "../../../calc/quantity/units.ts";
@@ -309,6 +310,29 @@ describe("as the calculators have it", () => {
       expect(at(sheet, T, "Thermal conductivity")).toBeCloseTo(k, 12);
     }
   });
+
+  test.each(["ethylene-glycol", "propylene-glycol"] as const)(
+    "%s that is poured half and half",
+    (coolant) => {
+      const T = toSI(40, "degC");
+      const found = coolantProperties({ coolant, amount: "volume", phi_g: 0.5, T, p_w: 2e5 });
+      const under = coolant === "ethylene-glycol" ? "Ethylene glycol" : "Propylene glycol";
+      expect(at(sheetOf("coolant-mixtures", "by-volume-metric"), 0.5, "Freezes at", under)).toBeCloseTo(
+        found.T_f,
+        9,
+      );
+      const [, , warm] = sheetOf("coolant-mixtures", `${coolant}-metric`).bodies;
+      const [, x_g, rho, c_p, mu, k, Pr] = warm?.rows.at(-1) ?? [];
+      expect([x_g, rho, c_p, mu, k, Pr]).toEqual([
+        found.x_g,
+        found.rho,
+        found.c_p,
+        found.mu,
+        found.k,
+        found.Pr,
+      ]);
+    },
+  );
 
   // The dew point of charge that has been compressed and cooled to it again.
   test("the dew point of charge is where its vapour saturates it", () => {
