@@ -73,6 +73,8 @@ export interface TwoCoolers {
   readonly moves: readonly [readonly [SI, SI], readonly [SI, SI]];
   readonly first: "one" | "two" | "either";
   readonly left: SI;
+  /** For wanted flows: how much each cooler can have beside that of the other, before nothing is left for a valve. */
+  readonly V_most: readonly [SI, SI] | undefined;
 }
 
 const ATMOSPHERE = constants.p_sl.value;
@@ -146,6 +148,7 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
     first:
       system.layout === "series" || Math.abs(by_1 - by_2) < ALIKE ? "either" : by_1 > by_2 ? "one" : "two",
     left: Math.abs((other_1 * other_2) / (own_1 * own_2)),
+    V_most: given.wanted === "settings" ? [mostOf(system, flows, 0), mostOf(system, flows, 1)] : undefined,
   };
 };
 
@@ -260,6 +263,23 @@ function valvesFor(system: System, { layout, one, two }: TwoCoolersGiven): Pair 
     return effectiveCoefficient.compute({ V_w: flows[i], Delta_p, rho: water.rho });
   };
   return [valve(0), valve(1)];
+}
+
+/** Found to 1e-12 of itself, from flows that leave something for both valves. */
+function mostOf(system: System, flows: Pair, which: 0 | 1): SI {
+  const { branches, water, source } = system;
+  const left = (V_w: SI): SI => {
+    const tried: Pair = which === 0 ? [V_w, flows[1]] : [flows[0], V_w];
+    const total = tried[0] + tried[1];
+    if (total >= source.most) return -1;
+    const { Delta_p_branches } = headAt(system, total, plain);
+    const rests = ([0, 1] as const).map((i) => restOf(branches[i], tried[i], water, plain, ""));
+    return Delta_p_branches - Math.max(...rests);
+  };
+  const from = flows[which];
+  let above = 2 * from;
+  while (above < source.most && left(above) > 0) above *= 2;
+  return left(above) > 0 ? above : bracketedRoot(left, from, above, { tolerance: 1e-12 * above });
 }
 
 interface InValve {
