@@ -1063,12 +1063,6 @@ export const symbols = {
     "pressure loss of the rig at the same air flow",
     "pressureDifference",
   ),
-  Delta_p_add: entry(
-    String.raw`\Delta p_\mathrm{add}`,
-    "Δp_add",
-    "pressure loss that a plate adds",
-    "pressureDifference",
-  ),
   V_ref: entry(String.raw`\dot{V}_\mathrm{ref}`, "V̇_ref", "volume flow, reference", "liquidFlow"),
   Delta_p_P: entry(
     String.raw`\Delta p_\mathrm{P}`,

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { slanted, upright } from "../../src/fonts/characters.ts";
 import { files, pages, read } from "./dist.ts";
 import { newVisitor, open } from "./site.ts";
 
@@ -88,4 +89,24 @@ test("steps that are fetched bring the rules of their formulas", async () => {
   });
   expect(without.count).toBeGreaterThan(100);
   expect(without.without).toEqual([]);
+});
+
+test("the faces of formulas hold every letter and sign that formulas use", () => {
+  // Powers in a working are written with signs of the text's own face.
+  const ofText = "⁰⁴⁵⁶⁷⁸⁹⁻\u200b\u2009\u202f";
+  const lacking = new Set<string>();
+  for (const file of files.filter((one) => one.endsWith(".html"))) {
+    const html = read(file)
+      .toString()
+      .replaceAll(/<span class="katex-mathml">[\s\S]*?<\/math><\/span>/g, "");
+    for (const [, names = "", text = ""] of html.matchAll(/<span class="([^"]*)"[^>]*>([^<]+)/g)) {
+      const classes = names.split(" ");
+      if (!classes.some((name) => /^(?:m(?:ord|bin|rel|open|close|punct|op|inner)|accent-body)$/.test(name)))
+        continue;
+      const face = classes.includes("mathnormal") ? slanted : upright + ofText;
+      for (const character of text.replaceAll(/&[a-z#0-9]+;/g, ""))
+        if (!face.includes(character)) lacking.add(`${character} in ${file}`);
+    }
+  }
+  expect([...lacking]).toEqual([]);
 });
