@@ -155,15 +155,11 @@ export default defineCalculator({
     },
     dT_3_flow: {
       label: "Outlet, with 1 % more flow",
-      symbol: "Delta_T",
+      symbol: "Delta_T_3_m",
       kind: "temperatureDifference",
       heading: "How steady it is",
     },
-    dT_3_water: {
-      label: "Outlet, with water 1 K warmer",
-      symbol: "Delta_T",
-      kind: "temperatureDifference",
-    },
+    dT_3_water: { label: "Outlet, over the change of the water", symbol: "X_T_w", kind: "ratio" },
     T_at_least: {
       label: "With the least water",
       symbol: "T_3",
