@@ -36,7 +36,7 @@ const outlets = {
 const overFlow = {
   vary: "m_w",
   bands: [{ from: "m_lam", to: "m_turb", label: between }],
-  span: [0.1, 3],
+  span: [0.05, 3.4],
 } as const;
 
 const flowBounds = [
@@ -108,11 +108,11 @@ export default defineCalculator({
       help: "",
     },
     T_w_in: { ...movingCoolantInputs.T_w_in, when: { way: ["throttle", "now"] } },
-    m_w_least: { ...flowLimit, label: "Least water flow that is allowed", start: 0.1 },
-    m_w_most: { ...flowLimit, label: "Most water flow that there is", start: 3 },
+    m_w_least: { ...flowLimit, label: "Least water flow", start: 0.1 },
+    m_w_most: { ...flowLimit, label: "Most water flow", start: 3 },
     m_w: { ...waterFlowInputs.m_w, start: 2, when: { way: ["temper", "now"] } },
     T_cold: {
-      label: "Temperature of the cold supply",
+      label: "Cold supply",
       symbol: "T_cold",
       kind: "temperature",
       start: 288.15,
@@ -155,15 +155,11 @@ export default defineCalculator({
     },
     dT_3_flow: {
       label: "Outlet, with 1 % more flow",
-      symbol: "Delta_T",
+      symbol: "Delta_T_3_m",
       kind: "temperatureDifference",
       heading: "How steady it is",
     },
-    dT_3_water: {
-      label: "Outlet, with water 1 K warmer",
-      symbol: "Delta_T",
-      kind: "temperatureDifference",
-    },
+    dT_3_water: { label: "Outlet, over the change of the water", symbol: "X_T_w", kind: "ratio" },
     T_at_least: {
       label: "With the least water",
       symbol: "T_3",

@@ -1,4 +1,5 @@
 import type { MovingCoolerGiven } from "../../calc/exchanger/moving-cooler.ts";
+import { standIn } from "../../calc/exchanger/stand-in.ts";
 import { flowOrSide, standInByFlow } from "../../calc/exchanger/stand-in-by-flow.ts";
 import { standInByTempering } from "../../calc/exchanger/stand-in-by-tempering.ts";
 import { perSecond } from "./per-second.ts";
@@ -23,6 +24,20 @@ const rig: Omit<MovingCoolerGiven, "arrangement"> = {
   r_foul: 2e-4,
 };
 
+/** What a form asks besides. */
+const form = {
+  target: "outlet",
+  known: "rectangular",
+  arrangement: "counter-cross-2",
+  T_w_in: 295.15,
+  m_w_least: 0.05,
+  m_w_most: 5,
+  m_w: 2,
+  T_cold: 281.15,
+  Delta_p_t: 9000,
+  Delta_p_rig: 700,
+} as const;
+
 /** Another target each time, across the range that this cooler makes. */
 const target = (i: number) => 322 + 0.4 * (i % 97);
 
@@ -37,5 +52,10 @@ export function benchStandingIn(): void {
     figure(`flow for an outlet, ${arrangement}`, 1000 / bare, "ms");
     figure(`the same with its sensitivity, ${arrangement}`, 1000 / whole, "ms");
     figure(`tempered water for an outlet, ${arrangement}`, 1000 / tempered, "ms");
+  }
+  for (const way of ["throttle", "temper", "now"] as const) {
+    const given = { ...rig, ...form, way } as const;
+    const all = perSecond((i) => standIn({ ...given, T_3: target(i) }));
+    figure(`all that a form shows, ${way}`, 1000 / all, "ms");
   }
 }

@@ -24,7 +24,7 @@ export const targetInputs = {
     help: "",
     heading: "Cooler to stand in for",
   },
-  T_3: { ...coolerInputs.T_3, label: "Outlet temperature that it makes", start: 331.15, when: ofOutlet },
+  T_3: { ...coolerInputs.T_3, label: "Outlet that it makes", start: 331.15, when: ofOutlet },
   P_t: {
     ...effectivenessField,
     label: "Its effectiveness, on the air",
@@ -34,7 +34,7 @@ export const targetInputs = {
     when: ofEffectiveness,
   },
   T_t_in: {
-    label: "What cools it, inlet temperature",
+    label: "What cools it, as it enters",
     symbol: "T_t_in",
     kind: "temperature",
     start: 297.15,
@@ -44,13 +44,13 @@ export const targetInputs = {
     when: ofEffectiveness,
   },
   D_rho: {
-    label: "Density behind it over density before it",
+    label: "Density ratio across it",
     symbol: "D_rho",
     kind: "ratio",
     start: 1.32,
     limits: [0.5, 5],
     typical: [1.05, 1.8],
-    help: "",
+    help: "Behind it over before it.",
     when: ofRatio,
   },
   p_2: {
@@ -90,9 +90,9 @@ export const targetInputs = {
   },
   Delta_p_rig: {
     ...coolerInputs.Delta_p_23,
-    label: "Pressure lost in the cooler on the rig",
+    label: "Pressure lost on the rig",
     symbol: "Delta_p",
     start: 800,
-    help: "At this air flow.",
+    help: "In its cooler, at this air flow.",
   },
 } as const satisfies Record<string, Field | Choice>;
