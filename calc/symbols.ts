@@ -443,12 +443,6 @@ export const symbols = {
     "change of the air outlet over that of the water at its inlet",
     "ratio",
   ),
-  Delta_p_t: entry(
-    String.raw`\Delta p_\mathrm{t}`,
-    "Δp_t",
-    "pressure loss of the cooler that another stands in for",
-    "pressureDifference",
-  ),
   Delta_p_add: entry(
     String.raw`\Delta p_\mathrm{add}`,
     "Δp_add",

@@ -80,6 +80,8 @@ export interface TwoCoolers {
 const ATMOSPHERE = constants.p_sl.value;
 /** Change of a flow coefficient, as part of it, by which the moves are taken: to about a millionth. */
 const NUDGE = 1e-3;
+/** Water that is slower than this, m³/s, stands still to any meter. */
+const STANDS_STILL = 1e-12;
 /** Below this difference of two moves it does not matter which valve is set first. */
 const ALIKE = 1e-6;
 
@@ -116,6 +118,11 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
   const valves = given.wanted === "flows" ? valvesGiven(given) : valvesFor(system, given);
   const flows = flowsWith(system, valves);
   const total = totalOf(system, flows);
+  refuse(
+    !(Math.min(...flows) > STANDS_STILL),
+    given.source === "pump" ? "h_z" : "h_w",
+    "What is left to drive the water is so little that none flows in one of the coolers. More head, or less lift, is needed.",
+  );
 
   const head = headAt(system, total, trace);
   const branch = (i: 0 | 1): CoolerBranch => {
@@ -147,7 +154,7 @@ export const twoCoolers: Model<TwoCoolersGiven, TwoCoolers> = (given, trace = pl
     moves,
     first:
       system.layout === "series" || Math.abs(by_1 - by_2) < ALIKE ? "either" : by_1 > by_2 ? "one" : "two",
-    left: Math.abs((other_1 * other_2) / (own_1 * own_2)),
+    left: system.layout === "series" ? 1 : Math.abs((other_1 * other_2) / (own_1 * own_2)),
     V_most: given.wanted === "settings" ? [mostOf(system, flows, 0), mostOf(system, flows, 1)] : undefined,
   };
 };
@@ -250,7 +257,15 @@ function valvesFor(system: System, { layout, one, two }: TwoCoolersGiven): Pair 
     accept("V_w_one", "The flow of cooler one", one.V_w, wanted),
     accept("V_w_two", "The flow of cooler two", two.V_w, wanted),
   ];
-  const { Delta_p_branches } = headAt(system, flows[0] + flows[1], plain);
+  const total = flows[0] + flows[1];
+  const { most } = system.source;
+  refuse(
+    total >= most,
+    flows[0] > flows[1] ? "V_w_one" : "V_w_two",
+    "At no head the pump gives only the bound, and both flows together are more. Less flow in either, or a larger pump, is needed.",
+    { value: most, kind: "liquidFlow" },
+  );
+  const { Delta_p_branches } = headAt(system, total, plain);
   const { water, branches } = system;
   const valve = (i: 0 | 1): SI => {
     const Delta_p = Delta_p_branches - restOf(branches[i], flows[i], water, plain, "");

@@ -1,3 +1,4 @@
+import { lossToAdd } from "../circuit/orifice/loss-to-add.ts";
 import { volumeFlow } from "../fluids/volume-flow.ts";
 import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
@@ -5,7 +6,6 @@ import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { coolantBounds, densityAt } from "./coolant.ts";
 import type { OutletReach } from "./flow-for-outlet.ts";
 import { boilingFlow, boilingInlet, boilingOf, siltFlow } from "./flow-limits.ts";
-import { missingLoss } from "./missing-loss.ts";
 import {
   acceptMovingCooler,
   type MovingCooler,
@@ -157,9 +157,19 @@ function noteMatch(found: Partial<Match>, cooler: MovingCooler, trace: Trace): v
 
 function lossOf(given: StandInGiven, trace: Trace): SI {
   const bounds = { kind: "pressureDifference", atLeast: 0, atMost: 1e6 } as const;
-  const Delta_p_t = accept("Delta_p_t", "The pressure lost in the other cooler", given.Delta_p_t, bounds);
-  const Delta_p = accept("Delta_p_rig", "The pressure lost in the rig's cooler", given.Delta_p_rig, bounds);
-  const Delta_p_add = trace.use(missingLoss, { Delta_p_t, Delta_p }, "charge");
+  const Delta_p_tgt = accept(
+    "Delta_p_tgt",
+    "The pressure lost in the other cooler",
+    given.Delta_p_tgt,
+    bounds,
+  );
+  const Delta_p_rig = accept(
+    "Delta_p_rig",
+    "The pressure lost in the rig's cooler",
+    given.Delta_p_rig,
+    bounds,
+  );
+  const Delta_p_add = trace.use(lossToAdd, { Delta_p_tgt, Delta_p_rig }, "charge");
   if (Delta_p_add < 0)
     trace.note({
       about: "Delta_p_add",
@@ -176,7 +186,7 @@ function lossOf(given: StandInGiven, trace: Trace): SI {
  *
  * @example
  * standIn({ way: "temper", target: "outlet", T_3: 340, arrangement: "counterflow", known: "point", UA: 560, m_a_ref: 0.35,
- *   m_w_ref: 0.9, s_a: 0.6, n_a: 0.6, n_w: 0.8, m_a: 0.3, T_2: 430, coolant: "water", m_w: 1, T_cold: 288, Delta_p_t: 8000,
+ *   m_w_ref: 0.9, s_a: 0.6, n_a: 0.6, n_w: 0.8, m_a: 0.3, T_2: 430, coolant: "water", m_w: 1, T_cold: 288, Delta_p_tgt: 8000,
  *   Delta_p_rig: 700 }).T_w_in // 320.6 K
  */
 export const standIn: Model<StandInGiven, StandIn> = (given, trace = plain) => {

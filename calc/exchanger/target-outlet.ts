@@ -10,7 +10,7 @@ import { outletForDensityRatio } from "./outlet-for-density-ratio.ts";
 
 /**
  * What another cooler makes of air that enters at `T_2` K: an outlet `T_3` in K; an effectiveness `P_t` with its own coolant at
- * `T_t_in` K; a density ratio `D_rho` across it, between `p_2` Pa absolute and what its loss `Delta_p_t` leaves; or a density
+ * `T_t_in` K; a density ratio `D_rho` across it, between `p_2` Pa absolute and what its loss `Delta_p_tgt` leaves; or a density
  * `rho_m` in kg/m³ behind it at `p_m` Pa absolute, with `w` kg/kg of humidity.
  */
 export interface TargetGiven {
@@ -21,7 +21,7 @@ export interface TargetGiven {
   readonly T_t_in?: SI | undefined;
   readonly D_rho?: SI | undefined;
   readonly p_2?: SI | undefined;
-  readonly Delta_p_t?: SI | undefined;
+  readonly Delta_p_tgt?: SI | undefined;
   readonly rho_m?: SI | undefined;
   readonly p_m?: SI | undefined;
   readonly w?: SI | undefined;
@@ -54,7 +54,7 @@ function byEffectiveness(given: TargetGiven, T_2: SI, trace: Trace): SI {
 function byRatio(given: TargetGiven, T_2: SI, trace: Trace): SI {
   const p_in = accept("p_2", "The pressure before the cooler, absolute,", given.p_2, PRESSURE);
   const D_rho = accept("D_rho", "The density ratio", given.D_rho, { kind: "ratio", above: 0, atMost: 100 });
-  const Delta_p = accept("Delta_p_t", "The pressure lost in the other cooler", given.Delta_p_t, {
+  const Delta_p = accept("Delta_p_tgt", "The pressure lost in the other cooler", given.Delta_p_tgt, {
     kind: "pressureDifference",
     atLeast: 0,
     below: p_in,

@@ -1,5 +1,5 @@
+import { lossToAdd } from "../../calc/circuit/orifice/loss-to-add.ts";
 import { ledBackFlow } from "../../calc/exchanger/led-back-flow.ts";
-import { missingLoss } from "../../calc/exchanger/missing-loss.ts";
 import { mixedInFlow } from "../../calc/exchanger/mixed-in-flow.ts";
 import { outletForDensityRatio } from "../../calc/exchanger/outlet-for-density-ratio.ts";
 import { standIn } from "../../calc/exchanger/stand-in.ts";
@@ -192,7 +192,7 @@ export default defineCalculator({
     ...rightWayMovingRelations,
     ledBackFlow,
     mixedInFlow,
-    missingLoss,
+    lossToAdd,
     outletForDensityRatio,
     pressureAfterLoss,
     gasConstant,

@@ -34,7 +34,7 @@ const form = {
   m_w_most: 5,
   m_w: 2,
   T_cold: 281.15,
-  Delta_p_t: 9000,
+  Delta_p_tgt: 9000,
   Delta_p_rig: 700,
 } as const;
 

@@ -36,6 +36,8 @@ export interface PumpCurve {
 const CLOSE = 1e-3;
 /** What a fit leaves of a term that is not there, as part of the head at no flow. */
 const ROUNDING = 1e-12;
+/** Flow in m³/s and head in m below which there is no pump, and the part of the largest head that has to be left at no flow. */
+const NO_PUMP = { V: 1e-9, h: 1e-3, part: 1e-6 } as const;
 
 /**
  * A pump by least squares through its points, moved to its speed by the rules of similarity. Throws a DomainError that names
@@ -54,10 +56,13 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
   if (!(apart.size >= 3)) throw complain("A pump needs three points or more, each at a flow of its own.");
   if (points.some(([V, h]) => V > 10 || h > 5000))
     throw complain("A point of the pump is past 10 m³/s or 5000 m. No pump for a cooler is so large.");
+  const h_most = Math.max(...points.map(([, h]) => h));
+  if (V_ref < NO_PUMP.V || h_most < NO_PUMP.h)
+    throw complain("No pump has so little flow or head as there is in these points. Check their units.");
   const { constant, linear, square, rms } = parabolaFit(points.map(([V, h]) => [V / V_ref, h] as const));
   const whole = (term: number) => (Math.abs(term) < ROUNDING * constant ? 0 : -term);
   const fit = { h_P0: constant, h_P1: whole(linear), h_P2: whole(square) };
-  const end = firstZero(constant, linear, square);
+  const end = constant > NO_PUMP.part * h_most ? firstZero(constant, linear, square) : undefined;
   if (end === undefined)
     throw complain(
       "Through these points goes no curve that starts above zero and falls to it, as that of a pump does. Check flows and heads.",
@@ -85,9 +90,8 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
   };
 }
 
-/** The first x above 0 at which c + b x + a x² comes down to zero. */
+/** The first x above 0 at which c + b x + a x² comes down to zero, for a c above 0. */
 function firstZero(c: number, b: number, a: number): number | undefined {
-  if (!(c > 0)) return undefined;
   const inside = b * b - 4 * a * c;
   if (inside < 0) return undefined;
   // The root in the form that keeps its figures where the square is small; with a < 0 the other one lies below zero.

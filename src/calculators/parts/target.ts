@@ -81,10 +81,10 @@ export const targetInputs = {
     when: ofDensity,
   },
   w: { ...chargeInputs.w, start: 0, when: ofDensity },
-  Delta_p_t: {
+  Delta_p_tgt: {
     ...coolerInputs.Delta_p_23,
     label: "Pressure lost in it",
-    symbol: "Delta_p_t",
+    symbol: "Delta_p_tgt",
     start: 13_200,
     typical: [0, 20_000],
   },

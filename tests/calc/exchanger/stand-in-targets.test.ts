@@ -32,7 +32,7 @@ const rig: StandInGiven = {
   m_w: 2,
   T_cold: celsius(15),
   T_3: celsius(55),
-  Delta_p_t: 9000,
+  Delta_p_tgt: 9000,
   Delta_p_rig: 700,
 };
 
@@ -122,7 +122,7 @@ describe("what is out of reach is told with its limit, and what the cooler can m
       { target: "effectiveness", P_t: 0.8, T_t_in: celsius(186) },
       "T_t_in",
     ],
-    ["a loss as large as the pressure", { target: "ratio", p_2: 9000, D_rho: 1.2 }, "Delta_p_t"],
+    ["a loss as large as the pressure", { target: "ratio", p_2: 9000, D_rho: 1.2 }, "Delta_p_tgt"],
     ["a gauge pressure for an absolute one", { target: "density", p_m: 90_000, rho_m: 2.8 }, "rho_m"],
     ["no loss", { Delta_p_rig: Number.NaN }, "Delta_p_rig"],
   ] as const)("%s is refused", (_, change, field) => {
