@@ -110,6 +110,12 @@ export default defineCalculator({
       kind: "pressureDifference",
       when: second,
     },
+    Delta_p_own: {
+      label: "Loss of the rig",
+      symbol: "Delta_p_rig",
+      kind: "pressureDifference",
+      inPicture: true,
+    },
   },
   relations: [
     ...airRelations,
@@ -120,20 +126,21 @@ export default defineCalculator({
     boreRatioForLoss,
     fittingLoss,
   ],
-  model: (given, trace) =>
-    addedRestriction(
-      given as unknown as Parameters<typeof addedRestriction>[0],
-      trace,
-    ) as unknown as ReturnType<Calculator["model"]>,
+  model: (given, trace) => {
+    const found = addedRestriction(given as unknown as Parameters<typeof addedRestriction>[0], trace);
+    return { ...found, Delta_p_own: given.Delta_p_rig } as unknown as ReturnType<Calculator["model"]>;
+  },
   pictures: [
     {
       draw: "chart",
       vary: "Delta_p_tgt",
-      span: [6000, 25_000],
-      x: "Delta_p_add",
+      span: [1000, 25_000],
+      bounds: [{ at: "Delta_p_own", label: "the rig’s own loss", wrong: "below" }],
+      x: "Delta_p_tgt",
       y: "d",
       curves: [{ label: "" }],
-      title: "Bore of the plate against the loss that it adds, at this flow and in this pipe.",
+      title:
+        "Bore of the plate against the loss of the target. What lies right of the line is what the plate adds.",
     },
   ],
   also: [
