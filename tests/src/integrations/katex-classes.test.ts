@@ -57,7 +57,9 @@ async function built(contents: readonly string[]) {
     const sheets = (await readdir(dir, { recursive: true })).filter((file) => file.endsWith(".css"));
     return {
       pages: await Promise.all(contents.map((_, i) => read(`${i}.html`))),
-      sheets: new Map<string, string>(await Promise.all(sheets.map(async (file) => [`/${file}`, await read(file)] as const))),
+      sheets: new Map<string, string>(
+        await Promise.all(sheets.map(async (file) => [`/${file}`, await read(file)] as const)),
+      ),
     };
   } finally {
     await rm(dir, { recursive: true });
