@@ -1,5 +1,5 @@
 import { gaussLegendre } from "../numerics/gauss-legendre.ts";
-import { accept } from "../quantity/accept.ts";
+import { accept, refuse } from "../quantity/accept.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { type Model, plain } from "../relation/trace.ts";
 import { type WaterCircuitGiven, waterCircuit } from "./water-circuit.ts";
@@ -24,7 +24,7 @@ const POINTS = 12;
 
 /**
  * How long a tank feeds a circuit while its level falls, with the flow at each level that of the circuit. The position of
- * the valve stays. Throws a DomainError for heights that are no fall.
+ * the valve stays. Throws a DomainError for heights that are no fall, and for a valve that is shut.
  *
  * Source: conservation of mass, integrated by Gauss's rule, derived here.
  *
@@ -54,5 +54,10 @@ export const drainTime: Model<DrainTimeGiven, DrainTime> = ({ A, h_from, h_to, c
     const u = u_to + (u_from - u_to) * (nodes[i] as number);
     t += ((weights[i] as number) * (u_from - u_to) * area * 2 * u) / flowAt(u * u);
   }
+  refuse(
+    !Number.isFinite(t),
+    "x_v",
+    "So little passes the valve that the tank is never down. It has to be opened further.",
+  );
   return { V_from, V_to: flowAt(to), t };
 };

@@ -9,7 +9,7 @@ import type { Points } from "../numerics/straight-lines.ts";
 import { accept } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
-import { drainTime } from "./drain-time.ts";
+import { type DrainTime, type DrainTimeGiven, drainTime } from "./drain-time.ts";
 import { type LiquidGiven, liquidOf } from "./liquid.ts";
 import type { CoreGiven, PipeGiven } from "./losses.ts";
 import { pumpCurve } from "./pump/pump-curve.ts";
@@ -94,10 +94,9 @@ export const pumpAndValve: Model<PumpAndValveGiven, PumpAndValve> = (given, trac
   const about = characteristic === "table" ? "y_v" : "x_v";
   noteTravel(found.x_v, valve.ends, about, trace);
   noteSpeed(found, trace);
-  const drained =
-    source === "tank"
-      ? drainTime({ A: given.A, h_from: h_w, h_to: given.h_to, circuit: { ...circuit, x_v: found.x_v } })
-      : undefined;
+  const drained = atFieldsOfThis(() =>
+    drainedBy({ ...given, circuit: { ...circuit, x_v: found.x_v } }, found, trace),
+  );
   const { x_choked } = found;
   const flowAtReynolds = reynoldsFlow(given, p_out, { d, V_ref } as Through);
   return {
@@ -112,6 +111,17 @@ export const pumpAndValve: Model<PumpAndValveGiven, PumpAndValve> = (given, trac
     t: drained?.t,
   };
 };
+
+function drainedBy(
+  { source, A, h_w, h_to, circuit }: PumpAndValveGiven & Pick<DrainTimeGiven, "circuit">,
+  { V_w }: WaterCircuit,
+  trace: Trace,
+): DrainTime | undefined {
+  if (source !== "tank") return undefined;
+  if (V_w > 0) return drainTime({ A, h_from: h_w, h_to, circuit });
+  trace.note({ about: "t_d", says: "The valve is shut, and the tank stays as full as it is." });
+  return undefined;
+}
 
 function vapourPressureInValve({ liquid, T_w_out }: PumpAndValveGiven, trace: Trace): SI | undefined {
   if (liquid !== "water" || T_w_out === undefined) return undefined;

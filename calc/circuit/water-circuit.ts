@@ -203,7 +203,8 @@ export function mostFlow(left: (V_w: SI) => SI, { most, span }: Source): SI {
       "h_z",
       "The water falls so far that the circuit takes it beyond the end of the pump's curve: pump and circuit have no point in common.",
     );
-  return bracketedRoot(left, 0, above, { tolerance: 1e-15 * above });
+  // To the last bit: through a hair of a pipe the flow is far below where the search began.
+  return bracketedRoot(left, 0, above, { tolerance: 0, limit: 300 });
 }
 
 function balance({ liquid, source, pipe, core }: Circuit, V_w: SI, trace: Trace) {

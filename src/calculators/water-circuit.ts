@@ -70,7 +70,6 @@ export default defineCalculator({
       typical: [0.5, 0.98],
       help: "From the maker. About 0.9 for a globe valve, 0.6 for a ball: from memory.",
     },
-    ...characteristicInputs,
     p_out: {
       label: "Pressure behind the valve",
       symbol: "p_out",
@@ -80,16 +79,17 @@ export default defineCalculator({
       typical: [90_000, 500_000],
       help: "It decides when the valve chokes. An open drain has the barometer and the height of its pipe.",
     },
+    ...characteristicInputs,
     ...liquidInputs,
     liquid: { ...liquidInputs.liquid, heading: "Water" },
     T_w: {
       ...liquidInputs.T_w,
-      label: "Water temperature in the pipe",
+      label: "Temperature in the pipe",
       start: 295.15,
       help: "",
     },
     T_w_out: {
-      label: "Water temperature at the valve",
+      label: "Temperature at the valve",
       symbol: "T_w_out",
       kind: "temperature",
       start: 311.15,
@@ -125,7 +125,7 @@ export default defineCalculator({
     Delta_p_core: { label: "Core", symbol: "Delta_p_core", kind: "pressureDifference" },
     Delta_p_v: { label: "Valve", symbol: "Delta_p_v", kind: "pressureDifference" },
     Delta_p_ch: {
-      label: "Difference at which the valve chokes",
+      label: "Difference that chokes it",
       symbol: "Delta_p_ch",
       kind: "pressureDifference",
       heading: "The valve",

@@ -54,6 +54,17 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
   const V_ref = Math.max(...points.map(([V]) => V));
   const apart = new Set(points.map(([V]) => Math.round(V / (CLOSE * V_ref))));
   if (!(apart.size >= 3)) throw complain("A pump needs three points or more, each at a flow of its own.");
+  const least = { flow: 1e-9, head: 1e-3 };
+  if (V_ref < least.flow)
+    throw new DomainError("points", "No point of the pump has a flow as large as the bound.", {
+      value: least.flow,
+      kind: "liquidFlow",
+    });
+  if (!points.some(([, h]) => h >= least.head))
+    throw new DomainError("points", "No point of the pump has a head as high as the bound.", {
+      value: least.head,
+      kind: "head",
+    });
   if (points.some(([V, h]) => V > 10 || h > 5000))
     throw complain("A point of the pump is past 10 m³/s or 5000 m. No pump for a cooler is so large.");
   const h_most = Math.max(...points.map(([, h]) => h));
@@ -79,13 +90,13 @@ export function pumpCurve({ points, n, n_ref }: PumpGiven): PumpCurve {
     return trace.use(affinityHead, { h_ref, n: own, n_ref: ref }, "pump");
   };
   const scale = own / ref;
-  const least = Math.min(...points.map(([V]) => V));
+  const first = Math.min(...points.map(([V]) => V));
   return {
     ...fit,
     V_ref,
     rms,
     most: scale * end * V_ref,
-    span: [scale * least, scale * V_ref],
+    span: [scale * first, scale * V_ref],
     head,
   };
 }

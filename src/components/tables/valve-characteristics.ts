@@ -82,7 +82,7 @@ const styles = sheetOf({
     { words: "Recovery factor", symbol: "F_L", unit: "1", digits: { decimals: 2 }, of: ({ F_L }) => F_L },
     { words: "Style modifier", symbol: "F_d", unit: "1", digits: { decimals: 2 }, of: ({ F_d }) => F_d },
     {
-      words: "Chokes at this part of the pressure above boiling",
+      words: "Chokes at",
       unit: "%",
       digits: { decimals: 0 },
       of: ({ F_L }) => chokedDifference.compute({ F_LP: F_L, F_P: 1, p_in: 1, F_F: 0, p_v: 0 }),
@@ -112,7 +112,7 @@ export default {
   chart: {
     title: "Flow through an equal-percentage valve in its circuit, against its authority",
     caption:
-      "At the end of each curve stands the position. With all of the pressure, at the right, the valve does what it was made to. With little of it every position but the first passes nearly the full flow.",
+      "At the end of each curve stands the position. With all of the pressure, at the right, the valve does what it was made to. With hardly any of it each position passes nearly the full flow.",
     x: { label: "authority", unit: "", from: 0, to: 1 },
     y: { label: "part of the full flow", unit: "%", from: 0, to: 100 },
     by: "x",
@@ -129,9 +129,9 @@ export default {
     styles,
   ],
   says: [
-    `The valve alone has the same pressure difference at each position. In its circuit it has a constant head with pipe and cooler, which lose with the square of the flow; the authority N is its part of all that is lost with the valve fully open. The equal-percentage valve in the circuit has a rangeability R₀ of ${R_0}. At no position it is tight by its formula: what shuts it is its seat.`,
+    `The valve alone has the same pressure difference at each position. In its circuit it has a constant head with pipe and cooler, which lose with the square of the flow; the authority N is its part of all that is lost with the valve fully open. The equal-percentage valve in the circuit has a rangeability R₀ of ${R_0}. By its formula it is never quite shut: its seat does that.`,
     "An authority of 0.3 to 0.5 and a position between a fifth and four fifths of the travel are common practice, without a source.",
-    "The factors of the styles are typical values, from memory; they fall as most valves open, and the maker’s own count. A valve chokes where the difference across it reaches the part that is given of the pressure before it above that at which the jet boils.",
+    "The factors of the styles are typical values, from memory. The maker’s own come first. Under “chokes at” stands a part of the pressure before the valve, counted from the pressure at which its jet boils: a difference so large chokes it.",
   ],
   caution:
     "A valve that is nearly shut may pass nothing while its pointer says otherwise. Prove the flow of water before hot air flows, and never shut both ends of a full cooler.",
