@@ -458,6 +458,18 @@ export const symbols = {
     "fraction",
   ),
   alpha: entry(String.raw`\alpha`, "α", "heat transfer coefficient", "filmCoefficient"),
+  alpha_ref: entry(
+    String.raw`\alpha_\mathrm{ref}`,
+    "α_ref",
+    "heat transfer coefficient with the liquid that is compared with",
+    "filmCoefficient",
+  ),
+  r_alpha: entry(
+    String.raw`r_\alpha`,
+    "r_α",
+    "heat transfer coefficient over that with another liquid",
+    "ratio",
+  ),
   a_ch: entry(String.raw`a_\mathrm{ch}`, "a_ch", "long side of a rectangular channel", "length"),
   b_ch: entry(String.raw`b_\mathrm{ch}`, "b_ch", "short side of a rectangular channel", "length"),
   N_ch: entry(String.raw`N_\mathrm{ch}`, "N_ch", "number of passages side by side in one pass", "ratio"),
