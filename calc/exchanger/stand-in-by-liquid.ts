@@ -1,6 +1,6 @@
 import { volumeFlow } from "../fluids/volume-flow.ts";
-import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { refuse } from "../quantity/accept.ts";
+import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { atPlace } from "../relation/at-place.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { densityAt, freezingOf, meanOfWater } from "./coolant.ts";
@@ -68,7 +68,7 @@ const ROUNDS = 50;
  * @example
  * standInByLiquid({ arrangement: "counter-cross-2", m_a: 0.35, T_2: 458.15, coolant: "seawater", S: 0.035, m_w: 2.5, T_w_in: 295.15,
  *   UA_a_ref: 1220, m_a_ref: 0.35, n_a: 0.5, R_wall: 3e-6, water: "rectangular", a_ch: 0.08, b_ch: 0.0025, N_ch: 15, L: 0.2,
- *   N_p: 2, r_foul: 2e-4 }).T_w_in_cell // 0
+ *   N_p: 2, r_foul: 2e-4 }).T_w_in_cell // 295.34 K
  */
 export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (given, trace = plain) => {
   refuse(
