@@ -417,6 +417,30 @@ export const symbols = {
   ),
   m_a_ref: entry(String.raw`\dot{m}_\mathrm{a,ref}`, "ṁ_a,ref", "reference flow of the air", "massFlow"),
   m_w_ref: entry(String.raw`\dot{m}_\mathrm{w,ref}`, "ṁ_w,ref", "reference flow of the water", "massFlow"),
+  P_t: entry(
+    String.raw`P_\mathrm{t}`,
+    "P_t",
+    "temperature effectiveness of the cooler that another stands in for",
+    "fraction",
+  ),
+  T_t_in: entry(
+    String.raw`T_\mathrm{t,in}`,
+    "T_t,in",
+    "temperature of what cools the cooler that another stands in for, at its inlet",
+    "temperature",
+  ),
+  Delta_p_t: entry(
+    String.raw`\Delta p_\mathrm{t}`,
+    "Δp_t",
+    "pressure loss of the cooler that another stands in for",
+    "pressureDifference",
+  ),
+  Delta_p_add: entry(
+    String.raw`\Delta p_\mathrm{add}`,
+    "Δp_add",
+    "pressure loss that has to be added",
+    "pressureDifference",
+  ),
   T_wall: entry(
     String.raw`T_\mathrm{wall}`,
     "T_wall",

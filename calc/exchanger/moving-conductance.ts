@@ -68,11 +68,16 @@ export interface MovingConductance {
   readonly water: PowerLaw | Passages;
 }
 
-/** W/K, and where the passages are known what flows in them: Reynolds number, speed in m/s, heat transfer in W/(m² K). */
+/**
+ * W/K, with wall and dirt in K/W; and where the passages are known what flows in them: Reynolds number, speed in m/s, heat transfer in
+ * W/(m² K).
+ */
 export interface Conductances {
   readonly UA: SI;
   readonly UA_a: SI;
   readonly UA_film: SI;
+  readonly R_wall: SI;
+  readonly R_foul: SI;
   readonly Re?: SI;
   readonly c_w?: SI;
   readonly alpha?: SI;
@@ -182,7 +187,7 @@ export function conductanceAt(
   const UA_a = trace.use(conductanceAtFlow, { ...air, m: m_a }, "air side");
   const wet = "UA_ref" in water ? byPower(water, m_w, trace) : inPassages(water, m_w, film, trace);
   const UA = trace.use(conductanceOfResistances, { UA_a, R_wall, R_foul, UA_film: wet.UA_film }, "cooler");
-  return { UA, UA_a, ...wet };
+  return { UA, UA_a, R_wall, R_foul, ...wet };
 }
 
 const byPower = (law: PowerLaw, m: SI, trace: Trace) => ({

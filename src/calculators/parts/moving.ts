@@ -1,8 +1,5 @@
-import type { MovingCoolerGiven } from "../../../calc/exchanger/moving-cooler.ts";
-import { movingFromFields } from "../../../calc/exchanger/moving-from-fields.ts";
-import type { Trace } from "../../../calc/relation/trace.ts";
-import type { Choice, Field } from "../engine/calculator.ts";
-import { arrangementFrom, coolantInputs, waterFlowInputs } from "./exchanger.ts";
+import type { Choice, Field, Outcome } from "../engine/calculator.ts";
+import { boilingResult, coolantInputs, waterFlowInputs } from "./exchanger.ts";
 
 const ofPoint = { known: ["point"] } as const;
 const ofPassages = { known: ["round", "rectangular"] } as const;
@@ -13,7 +10,7 @@ const stated = { coolant: ["stated"] } as const;
 /** The choices under which the flow inside the passages is known. */
 export const passagesKnown = ofPassages;
 
-/** A cooler whose conductance moves with both flows. `movingCoolerFrom` reads them. */
+/** A cooler whose conductance moves with both flows. `movingFromFields` reads them. */
 export const movingInputs = {
   known: {
     label: "What is known of the cooler",
@@ -247,11 +244,21 @@ export const movingCoolantInputs = {
   },
 } as const satisfies Record<string, Field | Choice>;
 
-/** What a calculator with these fields, and those of an arrangement and of the charge, gives a model of a moving cooler. */
-export const movingCoolerFrom = (
-  given: Readonly<Record<string, unknown>>,
-  trace: Trace,
-): MovingCoolerGiven => {
-  const fields = given as unknown as Parameters<typeof movingFromFields>[0] & MovingCoolerGiven;
-  return { ...fields, ...movingFromFields(fields, trace), arrangement: arrangementFrom(given) };
-};
+/** What flows out, and how far from harm the water is. Its speed is known where its passages are. */
+export const movingResults = {
+  T_w_out: { label: "Water outlet", symbol: "T_w_out", kind: "temperature", heading: "Water side" },
+  T_wall: { label: "Hot wall, at most", symbol: "T_wall", kind: "temperature" },
+  Delta_T_sat: {
+    ...boilingResult,
+    label: "Water outlet, below boiling",
+    when: movingCoolantInputs.p_w.when,
+  },
+  Delta_T_sat_wall: {
+    label: "Hot wall, below boiling",
+    symbol: "Delta_T_sat",
+    kind: "temperatureDifference",
+    when: movingCoolantInputs.p_w.when,
+  },
+  Re: { label: "Reynolds number in the passages", symbol: "Re", kind: "ratio", when: ofPassages },
+  c_w: { label: "Speed in the passages", symbol: "c_w", kind: "speed", when: ofPassages },
+} as const satisfies Record<string, Outcome>;
