@@ -51,10 +51,8 @@ import {
   streamRelations,
 } from "./exchanger-relations.ts";
 
-/** A conductance that moves, from one point or from its passages. */
-export const movingConductanceRelations: readonly AnyRelation[] = [
-  conductanceOfShare,
-  resistanceOfShare,
+/** A conductance that moves, from its passages. */
+const ofPassages: readonly AnyRelation[] = [
   conductanceAtFlow,
   conductanceOfResistances,
   boreArea,
@@ -81,6 +79,13 @@ export const movingConductanceRelations: readonly AnyRelation[] = [
   passageSpeed,
 ];
 
+/** The same, or from one point. */
+export const movingConductanceRelations: readonly AnyRelation[] = [
+  conductanceOfShare,
+  resistanceOfShare,
+  ...ofPassages,
+];
+
 /** Both streams: what they carry, and what the film of the liquid depends on. */
 export const movingStreamRelations: readonly AnyRelation[] = [
   ...streamRelations,
@@ -98,9 +103,9 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   waterViscosity,
 ];
 
-/** All that rating a moving cooler uses, with its margins to boiling. */
-export const movingRelations: readonly AnyRelation[] = [
-  ...movingConductanceRelations,
+/** All that rating a cooler by its passages uses, with its margins to boiling. */
+export const movingPassagesRelations: readonly AnyRelation[] = [
+  ...ofPassages,
   ...movingStreamRelations,
   ...effectivenessRelations,
   ...boilingRelations,
@@ -109,4 +114,11 @@ export const movingRelations: readonly AnyRelation[] = [
   coolerOutletTemperature,
   waterOutletTemperature,
   hotWallTemperature,
+];
+
+/** The same for one that is known by its passages or by one point. */
+export const movingRelations: readonly AnyRelation[] = [
+  conductanceOfShare,
+  resistanceOfShare,
+  ...movingPassagesRelations,
 ];
