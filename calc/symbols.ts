@@ -464,6 +464,12 @@ export const symbols = {
     "time in which a flow brings as much as a volume holds",
     "duration",
   ),
+  x_tol: entry(
+    String.raw`x_\mathrm{tol}`,
+    "x_tol",
+    "part by which two values may differ and count as alike",
+    "fraction",
+  ),
   M_core: entry(String.raw`M_\mathrm{core}`, "M_core", "mass of the metal of a core", "mass"),
   M_add: entry(String.raw`M_\mathrm{add}`, "M_add", "metal that is missing", "mass"),
   c_core: entry(

@@ -17,6 +17,7 @@ import {
   refuseWarmWater,
   settleMoving,
 } from "./moving-cooler.ts";
+import { noteSeawater } from "./seawater-notes.ts";
 import { acceptWaterInlet, flowOf, LARGEST_RATIO, rateOfWater, type WaterGiven } from "./water-side.ts";
 
 /** The outlet that is wanted, K; `N_c` coolers alike, one unless given; the water flow is that of all of them. */
@@ -70,6 +71,7 @@ export const airCapacity: Model<AirCapacityGiven, AirCapacity> = (given, trace =
   const m_w_each = trace.use(evenShare, { m: m_w, N_c }, "water");
   const m_a_each = flowFor(cooler, { m_w: m_w_each, T_w_in }, T_3);
   const state = movingState(withAir(cooler, m_a_each), { m_w: m_w_each, T_w_in }, trace);
+  noteSeawater(cooler.coolant, state, trace);
   const perReynolds = state.Re === undefined ? undefined : m_w / state.Re;
   return {
     ...state,

@@ -72,13 +72,13 @@ const within = ([from, to]: readonly [SI, SI]): fc.Arbitrary<SI> =>
 const unitOf = (field: Field): fc.Arbitrary<string> => fc.constantFrom(...kinds[field.kind].units);
 
 /** What is counted is drawn in whole numbers: a model refuses all others. */
-const valueOf = ({ limits, typical = limits, whole }: Field): fc.Arbitrary<SI> =>
+const numberOf = ({ limits, typical = limits, whole }: Field): fc.Arbitrary<SI> =>
   whole ? fc.integer({ min: typical[0], max: typical[1] }) : within(typical);
 
 /** An example value anywhere within the limits of a field. */
 export const exampleEntry = (field: Field): fc.Arbitrary<Entry> =>
   fc
-    .tuple(valueOf(field), unitOf(field))
+    .tuple(numberOf(field), unitOf(field))
     .map(([example, unit]) => ({ typed: null, example, unit, shown: unit }));
 
 /** Something typed into a field, in one of its units and shown in another. */
