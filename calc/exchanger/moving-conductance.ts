@@ -68,7 +68,10 @@ export interface MovingConductance {
   readonly water: PowerLaw | Passages;
 }
 
-/** W/K, with wall and dirt in K/W; and where the passages are known what flows in them: Reynolds number, speed in m/s. */
+/**
+ * W/K, with wall and dirt in K/W; and where the passages are known what flows in them: Reynolds number, speed in m/s, heat transfer in
+ * W/(m² K).
+ */
 export interface Conductances {
   readonly UA: SI;
   readonly UA_a: SI;
@@ -77,6 +80,7 @@ export interface Conductances {
   readonly R_foul: SI;
   readonly Re?: SI;
   readonly c_w?: SI;
+  readonly alpha?: SI;
 }
 
 /** A wall of one temperature, in a round tube. */
@@ -204,5 +208,6 @@ function inPassages(water: Passages, m: SI, film: (trace: Trace) => FilmProperti
     UA_film: trace.use(filmConductance, { alpha, A_w }, where),
     Re,
     c_w: trace.use(passageSpeed, { G, rho }, where),
+    alpha,
   };
 }

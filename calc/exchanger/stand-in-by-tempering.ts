@@ -1,10 +1,10 @@
-import { everyRoot } from "../numerics/every-root.ts";
 import { accept, refuse } from "../quantity/accept.ts";
 import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { AIR_TEMPERATURE } from "./air-side.ts";
 import { coolantBounds, freezingOf } from "./coolant.ts";
 import { isTransition } from "./film/nusselt-of-flow.ts";
+import { inletsForOutlet, NO_SPAN } from "./inlets-for-outlet.ts";
 import { ledBackFlow } from "./led-back-flow.ts";
 import { mixedInFlow } from "./mixed-in-flow.ts";
 import {
@@ -34,11 +34,6 @@ export interface StandInByTempering extends RatedMovingCooler {
   readonly m_fresh: SI | undefined;
   readonly m_back: SI | undefined;
 }
-
-/** So many inlet temperatures are looked at before those between are searched. */
-const PARTS = 40;
-/** Nearer to the wanted outlet, in K, the water has nothing left to take. */
-const NO_SPAN = 0.01;
 
 /**
  * The temperature at which a steady flow of water has to enter, so that a cooler makes the air outlet that another cooler makes.
@@ -89,10 +84,7 @@ export const standInByTempering: Model<StandInByTemperingGiven, StandInByTemperi
 };
 
 function inletsFor(cooler: MovingCooler, m_w: SI, T_3: SI, coldest: SI): readonly SI[] {
-  const warmest = Math.min(T_3 - NO_SPAN, coolantBounds(cooler.coolant).atMost);
-  const points = Array.from({ length: PARTS + 1 }, (_, i) => coldest + ((warmest - coldest) * i) / PARTS);
-  const excess = (T_w_in: SI) => settleMoving(cooler, { m_w, T_w_in }).T_3 - T_3;
-  const { roots, lowest, highest } = everyRoot(excess, points, cooler.air.T_2 - coldest);
+  const { roots, lowest, highest } = inletsForOutlet(cooler, { T_3, coldest, flowAt: () => m_w });
   if (roots.length > 0) return roots;
   if (lowest > 0)
     throw new DomainError(

@@ -1,6 +1,8 @@
+import { airCapacity } from "../../calc/exchanger/air-capacity.ts";
 import type { MovingCoolerGiven } from "../../calc/exchanger/moving-cooler.ts";
 import { standIn } from "../../calc/exchanger/stand-in.ts";
 import { flowOrSide, standInByFlow } from "../../calc/exchanger/stand-in-by-flow.ts";
+import { standInByLiquid } from "../../calc/exchanger/stand-in-by-liquid.ts";
 import { standInByTempering } from "../../calc/exchanger/stand-in-by-tempering.ts";
 import { perSecond } from "./per-second.ts";
 import { figure, heading } from "./report.ts";
@@ -49,9 +51,25 @@ export function benchStandingIn(): void {
     const bare = perSecond((i) => flowOrSide({ ...flow, T_3: target(i) }));
     const whole = perSecond((i) => standInByFlow({ ...flow, T_3: target(i) }));
     const tempered = perSecond((i) => standInByTempering({ ...rig, arrangement, m_w: 2, T_3: target(i) }));
+    const liquid = perSecond((i) =>
+      standInByLiquid({
+        ...rig,
+        arrangement,
+        coolant: i % 2 ? "seawater" : "ethylene-glycol",
+        S: 0.035,
+        x_g: 0.4,
+        m_w: 2 + (i % 31) / 10,
+        T_w_in: 308.15,
+      }),
+    );
+    const capacity = perSecond((i) =>
+      airCapacity({ ...rig, arrangement, T_w_in: 295.15, m_w: 2, T_3: target(i) }),
+    );
     figure(`flow for an outlet, ${arrangement}`, 1000 / bare, "ms");
     figure(`the same with its sensitivity, ${arrangement}`, 1000 / whole, "ms");
     figure(`tempered water for an outlet, ${arrangement}`, 1000 / tempered, "ms");
+    figure(`fresh water for another liquid, ${arrangement}`, 1000 / liquid, "ms");
+    figure(`air that it carries at an outlet, ${arrangement}`, 1000 / capacity, "ms");
   }
   for (const way of ["throttle", "temper", "now"] as const) {
     const given = { ...rig, ...form, way } as const;

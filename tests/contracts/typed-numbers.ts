@@ -25,6 +25,12 @@ export const typedNumbers: Readonly<Record<string, Readonly<Record<string, Why>>
     "A rise of the water below 3 K": "common practice",
     "With 1 K on each of the three temperatures": "error that is supposed",
   },
+  "content/numbers/cooler-response.mdx": {
+    "a heat capacity of about 0.9 kJ/(kg K)": "common practice",
+    "answer with 5 to 20 s": "common practice",
+    "with 20 to 60 s": "common practice",
+    "take 30 to 300 s": "common practice",
+  },
   "content/numbers/duct-loss.mdx": {
     "from 0.3 to 1 mm": "common practice",
     "20 to 35 m/s in an intake pipe": "common practice",

@@ -29,6 +29,9 @@ export interface NusseltOfFlow {
 /** Nobody knows which way the flow is; what it does there is the least certain of all. */
 export const isTransition = (Re: SI): boolean => Re > LAMINAR_UP_TO && Re < TURBULENT_FROM;
 
+export const regimeOf = (Re: SI): NusseltOfFlow["regime"] =>
+  isTransition(Re) ? "transition" : Re <= LAMINAR_UP_TO ? "laminar" : "turbulent";
+
 /**
  * Mean Nusselt number over the length of a passage, of laminar flow, turbulent flow, and what is between: there it goes in a
  * straight line over the Reynolds number, and a note says so.

@@ -52,10 +52,8 @@ import {
   streamRelations,
 } from "./exchanger-relations.ts";
 
-/** A conductance that moves, from one point or from its passages. */
-export const movingConductanceRelations: readonly AnyRelation[] = [
-  conductanceOfShare,
-  resistanceOfShare,
+/** A conductance that moves, from its passages. */
+const ofPassages: readonly AnyRelation[] = [
   conductanceAtFlow,
   conductanceOfResistances,
   boreArea,
@@ -99,9 +97,9 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   waterViscosity,
 ];
 
-/** All that rating a moving cooler uses, with its margins to boiling, but for the effectiveness of its arrangement. */
-const ratingOfAny: readonly AnyRelation[] = [
-  ...movingConductanceRelations,
+/** All that rating a cooler by its passages uses, with its margins to boiling, but for the effectiveness of its arrangement. */
+const ofPassagesInAny: readonly AnyRelation[] = [
+  ...ofPassages,
   ...movingStreamRelations,
   ...boilingRelations,
   capacityRatio,
@@ -111,8 +109,20 @@ const ratingOfAny: readonly AnyRelation[] = [
   hotWallTemperature,
 ];
 
-/** With any arrangement. */
-export const movingRelations: readonly AnyRelation[] = [...ratingOfAny, ...effectivenessRelations];
+const ofOnePoint: readonly AnyRelation[] = [conductanceOfShare, resistanceOfShare];
+
+/** A cooler by its passages, with any arrangement. */
+export const movingPassagesRelations: readonly AnyRelation[] = [
+  ...ofPassagesInAny,
+  ...effectivenessRelations,
+];
+
+/** The same for one that is known by its passages or by one point. */
+export const movingRelations: readonly AnyRelation[] = [...ofOnePoint, ...movingPassagesRelations];
 
 /** With the hoses the right way only. */
-export const rightWayMovingRelations: readonly AnyRelation[] = [...ratingOfAny, ...rightWayRelations];
+export const rightWayMovingRelations: readonly AnyRelation[] = [
+  ...ofOnePoint,
+  ...ofPassagesInAny,
+  ...rightWayRelations,
+];
