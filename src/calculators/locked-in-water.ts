@@ -24,13 +24,13 @@ export default defineCalculator({
   asks: "How far does the pressure rise when water warms between two closed valves?",
   inputs: {
     T_in: {
-      label: "Temperature when the valves were closed",
+      label: "Temperature when closed",
       symbol: "T_in",
       kind: "temperature",
       start: 288.15,
       limits: [273.15, 623.15],
       typical: [278.15, 363.15],
-      help: "",
+      help: "As the second valve was closed.",
       heading: "Water",
     },
     Delta_T: {
@@ -43,7 +43,7 @@ export default defineCalculator({
       help: "Towards the room, the sun, or a hot core.",
     },
     p_in: {
-      label: "Pressure when the valves were closed",
+      label: "Pressure when closed",
       symbol: "p_in",
       kind: "pressure",
       start: 300_000,
@@ -52,7 +52,7 @@ export default defineCalculator({
       help: "",
     },
     p_lim: {
-      label: "What the weakest part bears",
+      label: "Weakest part bears",
       symbol: "p_lim",
       kind: "pressure",
       start: 700_000,

@@ -45,7 +45,7 @@ export default defineCalculator({
     },
     h_suc: {
       ...head,
-      label: "Height of the pump above the water",
+      label: "Pump above the water",
       symbol: "h_suc",
       start: 1.5,
       help: "Below zero where the water stands higher.",
@@ -90,7 +90,7 @@ export default defineCalculator({
       help: "Common practice: 2 to 5 kPa when clean, cleaned at 15 to 20 kPa.",
     },
     NPSH_R: {
-      label: "Suction head that the pump needs",
+      label: "Suction head it needs",
       symbol: "NPSH_R",
       kind: "head",
       start: 3,

@@ -47,7 +47,7 @@ const coreLoss = {
 } as const;
 
 const coreFlow = {
-  label: "The flow at which it is known",
+  label: "Flow of that loss",
   symbol: "V_ref",
   kind: "liquidFlow",
   limits: [1e-9, 10],
@@ -57,21 +57,21 @@ const coreFlow = {
 
 const move = { symbol: "e_V", kind: "ratio" } as const;
 
-const ownPipe = (cooler: string, [L, d, K]: readonly [number, number, number]) =>
+const ownPipe = (cooler: "one" | "two", [L, d, K]: readonly [number, number, number]) =>
   ({
     L: {
       ...pipeInputs.L,
-      label: `Length of the pipe of ${cooler}`,
+      label: `Length of pipe ${cooler}`,
       start: L,
       typical: [0, 200],
       when: ownPipes,
     },
-    d: { ...pipeInputs.d, label: `Bore of the pipe of ${cooler}`, start: d, when: ownPipes },
-    K: { ...pipeInputs.K, label: `Fittings in it, sum of coefficients`, start: K, when: ownPipes },
+    d: { ...pipeInputs.d, label: `Bore of pipe ${cooler}`, start: d, when: ownPipes },
+    K: { ...pipeInputs.K, start: K, when: ownPipes },
   }) as const satisfies Record<string, Field>;
 
-const pipeOne = ownPipe("cooler one", [4, 0.0525, 3]);
-const pipeTwo = ownPipe("cooler two", [9, 0.0409, 5]);
+const pipeOne = ownPipe("one", [4, 0.0525, 3]);
+const pipeTwo = ownPipe("two", [9, 0.0409, 5]);
 
 export default defineCalculator({
   id: "two-coolers",
@@ -80,11 +80,11 @@ export default defineCalculator({
   asks: "How do two coolers share the water of one pump, and which valve is set first?",
   inputs: {
     wanted: {
-      label: "Coolers, and what is wanted",
+      label: "Coolers",
       options: {
-        flows: "side by side: the flows that two valves give",
-        settings: "side by side: the valves that two flows need",
-        series: "one behind the other: their flow",
+        flows: "side by side, flows wanted",
+        settings: "side by side, valves wanted",
+        series: "one behind the other",
       },
       start: "flows",
       help: "",
@@ -104,7 +104,7 @@ export default defineCalculator({
     Delta_p_ref_two: { ...coreLoss, label: "Loss of cooler two", start: 15_000 },
     V_ref_two: { ...coreFlow, start: 5 / hour },
     n_p: {
-      label: "Exponent of these losses over the flow",
+      label: "Exponent of these losses",
       symbol: "n_p",
       kind: "ratio",
       start: 1.85,
@@ -157,7 +157,7 @@ export default defineCalculator({
       },
     }),
     h_z: {
-      label: "Height of the outlet above the water",
+      label: "Outlet above the water",
       symbol: "h_w",
       kind: "head",
       start: 1,
@@ -167,7 +167,7 @@ export default defineCalculator({
       when: withPump,
     },
     h_w: {
-      label: "Height of the water above the outlet",
+      label: "Water above the outlet",
       symbol: "h_w",
       kind: "head",
       start: 20,
@@ -178,13 +178,13 @@ export default defineCalculator({
     },
     L_shared: {
       ...pipeInputs.L,
-      label: "Length of the pipe that both share",
+      label: "Length of shared pipe",
       start: 20,
       typical: [0, 200],
       heading: "Pipes",
     },
-    d_shared: { ...pipeInputs.d, label: "Bore of the pipe that both share" },
-    K_shared: { ...pipeInputs.K, label: "Fittings in it, sum of coefficients", start: 6 },
+    d_shared: { ...pipeInputs.d, label: "Bore of shared pipe" },
+    K_shared: { ...pipeInputs.K, start: 6 },
     pipes: {
       label: "Besides it",
       options: { shared: "hardly any pipe", own: "each cooler has a pipe of its own" },
@@ -215,13 +215,13 @@ export default defineCalculator({
     V_w_one_found: { label: "Flow of cooler one", symbol: "V_w", kind: "liquidFlow", when: ofFlows },
     V_w_two_found: { label: "Flow of cooler two", symbol: "V_w", kind: "liquidFlow", when: ofFlows },
     K_v_one_found: {
-      label: "Flow coefficient that valve one needs",
+      label: "Needed for valve one",
       symbol: "K_v",
       kind: "flowCoefficient",
       when: ofSettings,
     },
     K_v_two_found: {
-      label: "Flow coefficient that valve two needs",
+      label: "Needed for valve two",
       symbol: "K_v",
       kind: "flowCoefficient",
       when: ofSettings,
