@@ -7,20 +7,10 @@ import { authority } from "../../../calc/circuit/valve/authority.ts";
 import { chokedDifference } from "../../../calc/circuit/valve/choked-difference.ts";
 import { criticalRatioFactor } from "../../../calc/circuit/valve/critical-ratio-factor.ts";
 import { valveFlow } from "../../../calc/circuit/valve/valve-flow.ts";
-import { boreArea } from "../../../calc/flow/bore-area.ts";
-import { ductSpeed } from "../../../calc/flow/duct-speed.ts";
-import { fittingLoss } from "../../../calc/flow/fitting-loss.ts";
-import { frictionArgument } from "../../../calc/flow/friction-argument.ts";
-import { frictionFactorAllRegimes } from "../../../calc/flow/friction-factor-all-regimes.ts";
-import { frictionPartBeyondLaminar } from "../../../calc/flow/friction-part-beyond-laminar.ts";
-import { frictionTransitionPart } from "../../../calc/flow/friction-transition-part.ts";
-import { frictionTurbulentPart } from "../../../calc/flow/friction-turbulent-part.ts";
 import { lossAtFlow } from "../../../calc/flow/loss-at-flow.ts";
-import { pipeLoss } from "../../../calc/flow/pipe-loss.ts";
-import { reynoldsNumber } from "../../../calc/flow/reynolds-number.ts";
-import { massFlow } from "../../../calc/fluids/mass-flow.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 import type { Choice, Field } from "../engine/calculator.ts";
+import { pipeInputs, pipeRelations } from "./pipe.ts";
 import { pointInputs } from "./points.ts";
 
 const withPump = { source: ["pump"] } as const;
@@ -111,43 +101,10 @@ export const sourceInputs = {
 
 /** One pipe and one core, as water sees them. */
 export const lineInputs = {
-  L: {
-    label: "Length of the pipe",
-    symbol: "L",
-    kind: "pipeLength",
-    start: 18,
-    limits: [0, 1e5],
-    typical: [0, 200],
-    help: "There and back.",
-    heading: "Pipe and core",
-  },
-  d: {
-    label: "Bore of the pipe",
-    symbol: "d",
-    kind: "length",
-    start: 0.042,
-    limits: [1e-4, 5],
-    typical: [0.01, 0.3],
-    help: "",
-  },
-  k_s: {
-    label: "Roughness of the pipe",
-    symbol: "k_s",
-    kind: "length",
-    start: 0.000045,
-    limits: [0, 0.25],
-    typical: [0, 0.001],
-    help: "As the size of sand grains: steel 0.045 mm, drawn tube 0.0015 mm, by common practice.",
-  },
-  K: {
-    label: "Coefficient of the fittings",
-    symbol: "K",
-    kind: "ratio",
-    start: 7,
-    limits: [0, 1e6],
-    typical: [0, 100],
-    help: "The sum over bends, tees, strainer, inlet and outlet.",
-  },
+  L: { ...pipeInputs.L, start: 18, help: "There and back.", heading: "Pipe and core" },
+  d: { ...pipeInputs.d, start: 0.042 },
+  k_s: pipeInputs.k_s,
+  K: { ...pipeInputs.K, start: 7, help: "The sum over bends, tees, strainer, inlet and outlet." },
   Delta_p_ref: {
     label: "Known loss of the core",
     symbol: "Delta_p_ref",
@@ -181,17 +138,7 @@ export const lineInputs = {
 export const circuitRelations: readonly AnyRelation[] = [
   pumpHead,
   pressureOfHead,
-  massFlow,
-  boreArea,
-  ductSpeed,
-  reynoldsNumber,
-  frictionArgument,
-  frictionTurbulentPart,
-  frictionTransitionPart,
-  frictionPartBeyondLaminar,
-  frictionFactorAllRegimes,
-  pipeLoss,
-  fittingLoss,
+  ...pipeRelations,
   lossAtFlow,
   restLoss,
   leftForValve,
