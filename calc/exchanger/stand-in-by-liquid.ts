@@ -18,6 +18,7 @@ import {
   refuseWarmWater,
   settleMoving,
 } from "./moving-cooler.ts";
+import { transitionInlets } from "./transition-flows.ts";
 import { acceptWaterInlet, flowOf, refuseScarceWater, type WaterGiven } from "./water-side.ts";
 
 /** A cooler by its passages, with its own liquid as it runs; `p_w` is the pressure of the fresh water in the cell, Pa absolute. */
@@ -26,7 +27,8 @@ export type StandInByLiquidGiven = MovingCoolerGiven & WaterGiven;
 /**
  * What the cooler does with its own liquid; and, behind `_cell`, with as much fresh water as has the same heat-capacity rate, so
  * warm at its inlet that the air leaves alike. K, kg/s, m³/s, W, W/K, W/(m² K). `T_3_same` is where the air would leave if that water
- * entered as cold as the liquid: missing where it would be ice.
+ * entered as cold as the liquid: missing where it would be ice. From `T_w_lam` to `T_w_turb` at its inlet the own liquid would be between
+ * laminar and turbulent.
  */
 export interface StandInByLiquid {
   readonly m_w: SI;
@@ -49,6 +51,8 @@ export interface StandInByLiquid {
   readonly r_alpha: SI;
   readonly T_3_same: SI | undefined;
   readonly Delta_T_sat: SI | undefined;
+  readonly T_w_lam: SI | undefined;
+  readonly T_w_turb: SI | undefined;
 }
 
 /** With passages that are known a state has all of these. */
@@ -104,6 +108,7 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
   const rho = densityAt(given, inCell.coolant, T_w_in_cell, cell);
   const { Delta_T_sat } = noteMovingState(inCell, T_w_in_cell, fresh, cell);
   noteRegimes(own.Re, fresh.Re, trace);
+  const { from: T_w_lam, to: T_w_turb } = transitionInlets(cooler, m_w);
   return {
     m_w,
     C_w: own.C_w,
@@ -125,6 +130,8 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
     r_alpha: trace.use(filmRatio, { alpha: fresh.alpha, alpha_ref: own.alpha }, "both liquids"),
     T_3_same: outletAtRate(inCell, own.C_w, T_w_in),
     Delta_T_sat,
+    T_w_lam,
+    T_w_turb,
   };
 };
 
