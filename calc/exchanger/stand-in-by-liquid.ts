@@ -58,6 +58,18 @@ export interface StandInByLiquid {
 /** With passages that are known a state has all of these. */
 type FilmState = MovingState & { readonly Re: SI; readonly alpha: SI };
 
+/** What notes on the fresh water are about. */
+const inCellOf = {
+  Re: "Re_cell",
+  T_wall: "T_wall_cell",
+  T_w_out: "T_w_out_cell",
+  T_w_in: "T_w_in_cell",
+};
+
+/** Both liquids meet the same air, and what fresh water is like fills pages: a working need not hold either a second time. */
+const isOfEither = (where: string): boolean =>
+  where.startsWith("air") || where.endsWith("at its mean temperature");
+
 /** Changes of an outlet below this, in K, end the rounds in which flow and outlet are made to agree. */
 const SETTLED = 1e-9;
 const ROUNDS = 50;
@@ -88,18 +100,13 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
   const own = movingState(cooler, { m_w, T_w_in }, target) as FilmState;
   refuseScarceWater(given, m_w, own.R);
 
-  const cell = atPlace(trace, "fresh water", {
-    Re: "Re_cell",
-    T_wall: "T_wall_cell",
-    T_w_out: "T_w_out_cell",
-    T_w_in: "T_w_in_cell",
-  });
+  const cell = atPlace(trace, "fresh water", inCellOf, isOfEither);
   const inCell = acceptMovingCooler({ ...given, coolant: "water" }, plain);
   const rise = own.T_w_out - T_w_in;
   const flowAt = (T: SI, through: Trace = plain) =>
     through.use(
       flowForCapacityRate,
-      { C: own.C_w, c_m: meanOfWater(inCell.coolant, T, T + rise, through) },
+      { C: own.C_w, c_m: meanOfWater(inCell.coolant, T, T + rise, plain) },
       "water",
     );
   const T_w_in_cell = inletFor(inCell, own.T_3, flowAt);

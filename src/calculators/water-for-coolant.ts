@@ -8,7 +8,7 @@ import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { chargeInputs } from "./parts/charge.ts";
 import { arrangementFrom, arrangementInputs, waterFlowInputs } from "./parts/exchanger.ts";
 import { movingCoolantInputs, movingInputs } from "./parts/moving.ts";
-import { movingPassagesRelations } from "./parts/moving-relations.ts";
+import { freshFilmRelations, movingPassagesRelations } from "./parts/moving-relations.ts";
 
 const { known, UA_a_ref, m_a_ref, n_a, d, a_ch, b_ch, N_ch, L, N_p, R_wall, r_foul } = movingInputs;
 const { coolant, T_w_in, p_w, S, x_g } = movingCoolantInputs;
@@ -101,7 +101,13 @@ export default defineCalculator({
       inPicture: true,
     },
   },
-  relations: [...movingPassagesRelations, massFlow, volumeFlow, flowForCapacityRate, filmRatio],
+  relations: [
+    ...movingPassagesRelations.filter((one) => !freshFilmRelations.includes(one)),
+    massFlow,
+    volumeFlow,
+    flowForCapacityRate,
+    filmRatio,
+  ],
   model: (given, trace) => {
     const fields = given as unknown as Parameters<typeof movingFromFields>[0];
     const cooler = { ...given, ...movingFromFields(fields, trace), arrangement: arrangementFrom(given) };

@@ -86,6 +86,16 @@ export const movingConductanceRelations: readonly AnyRelation[] = [
   ...ofPassages,
 ];
 
+/** What the film of fresh water depends on. */
+export const freshFilmRelations: readonly AnyRelation[] = [
+  atmosphericWaterConductivity,
+  atmosphericWaterHeatCapacity,
+  atmosphericWaterViscosity,
+  compressedWaterConductivity,
+  compressedWaterHeatCapacity,
+  waterViscosity,
+];
+
 /** Both streams: what they carry, and what the film of the liquid depends on. */
 export const movingStreamRelations: readonly AnyRelation[] = [
   ...streamRelations,
@@ -95,12 +105,7 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   ),
   seawaterConductivity,
   seawaterViscosity,
-  atmosphericWaterConductivity,
-  atmosphericWaterHeatCapacity,
-  atmosphericWaterViscosity,
-  compressedWaterConductivity,
-  compressedWaterHeatCapacity,
-  waterViscosity,
+  ...freshFilmRelations,
 ];
 
 /** All that rating a cooler by its passages uses, with its margins to boiling. */
