@@ -18,6 +18,7 @@ import {
   refuseWarmWater,
   settleMoving,
 } from "./moving-cooler.ts";
+import { transitionInlets } from "./transition-flows.ts";
 import { acceptWaterInlet, flowOf, refuseScarceWater, type WaterGiven } from "./water-side.ts";
 
 /** A cooler by its passages, with its own liquid as it runs; `p_w` is the pressure of the fresh water in the cell, Pa absolute. */
@@ -26,7 +27,8 @@ export type StandInByLiquidGiven = MovingCoolerGiven & WaterGiven;
 /**
  * What the cooler does with its own liquid; and, behind `_cell`, with as much fresh water as has the same heat-capacity rate, so
  * warm at its inlet that the air leaves alike. K, kg/s, m³/s, W, W/K, W/(m² K). `T_3_same` is where the air would leave if that water
- * entered as cold as the liquid: missing where it would be ice.
+ * entered as cold as the liquid: missing where it would be ice. From `T_w_lam` to `T_w_turb` at its inlet the own liquid would be between
+ * laminar and turbulent.
  */
 export interface StandInByLiquid {
   readonly m_w: SI;
@@ -49,10 +51,24 @@ export interface StandInByLiquid {
   readonly r_alpha: SI;
   readonly T_3_same: SI | undefined;
   readonly Delta_T_sat: SI | undefined;
+  readonly T_w_lam: SI | undefined;
+  readonly T_w_turb: SI | undefined;
 }
 
 /** With passages that are known a state has all of these. */
 type FilmState = MovingState & { readonly Re: SI; readonly alpha: SI };
+
+/** What notes on the fresh water are about. */
+const inCellOf = {
+  Re: "Re_cell",
+  T_wall: "T_wall_cell",
+  T_w_out: "T_w_out_cell",
+  T_w_in: "T_w_in_cell",
+};
+
+/** Both liquids meet the same air, and what fresh water is like fills pages: a working need not hold either a second time. */
+const isOfEither = (where: string): boolean =>
+  where.startsWith("air") || where.endsWith("at its mean temperature");
 
 /** Changes of an outlet below this, in K, end the rounds in which flow and outlet are made to agree. */
 const SETTLED = 1e-9;
@@ -84,18 +100,13 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
   const own = movingState(cooler, { m_w, T_w_in }, target) as FilmState;
   refuseScarceWater(given, m_w, own.R);
 
-  const cell = atPlace(trace, "fresh water", {
-    Re: "Re_cell",
-    T_wall: "T_wall_cell",
-    T_w_out: "T_w_out_cell",
-    T_w_in: "T_w_in_cell",
-  });
+  const cell = atPlace(trace, "fresh water", inCellOf, isOfEither);
   const inCell = acceptMovingCooler({ ...given, coolant: "water" }, plain);
   const rise = own.T_w_out - T_w_in;
   const flowAt = (T: SI, through: Trace = plain) =>
     through.use(
       flowForCapacityRate,
-      { C: own.C_w, c_m: meanOfWater(inCell.coolant, T, T + rise, through) },
+      { C: own.C_w, c_m: meanOfWater(inCell.coolant, T, T + rise, plain) },
       "water",
     );
   const T_w_in_cell = inletFor(inCell, own.T_3, flowAt);
@@ -104,6 +115,7 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
   const rho = densityAt(given, inCell.coolant, T_w_in_cell, cell);
   const { Delta_T_sat } = noteMovingState(inCell, T_w_in_cell, fresh, cell);
   noteRegimes(own.Re, fresh.Re, trace);
+  const { from: T_w_lam, to: T_w_turb } = transitionInlets(cooler, m_w);
   return {
     m_w,
     C_w: own.C_w,
@@ -125,6 +137,8 @@ export const standInByLiquid: Model<StandInByLiquidGiven, StandInByLiquid> = (gi
     r_alpha: trace.use(filmRatio, { alpha: fresh.alpha, alpha_ref: own.alpha }, "both liquids"),
     T_3_same: outletAtRate(inCell, own.C_w, T_w_in),
     Delta_T_sat,
+    T_w_lam,
+    T_w_turb,
   };
 };
 

@@ -71,7 +71,7 @@ export default defineCalculator({
     ...movingInputs,
     T_2: { ...chargeInputs.T_2, heading: "Charge air" },
     T_3: {
-      label: "Wanted air temperature after it",
+      label: "Wanted air after the cooler",
       symbol: "T_3",
       kind: "temperature",
       start: 328.15,

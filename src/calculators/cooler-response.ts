@@ -42,7 +42,7 @@ export default defineCalculator({
   inputs: {
     m_a: chargeInputs.m_a,
     T_2_from: {
-      label: "Air temperature before the step",
+      label: "Air before the step",
       symbol: "T_2",
       kind: "temperature",
       start: 323.15,
@@ -50,7 +50,7 @@ export default defineCalculator({
       typical: [263.15, 523.15],
       help: "It has lasted long enough for the cooler to be at rest.",
     },
-    T_2: { ...chargeInputs.T_2, label: "Air temperature after the step" },
+    T_2: { ...chargeInputs.T_2, label: "Air after the step" },
     p_2: { ...chargeInputs.p_2, help: "For the mass that the pipes hold.", when: {} },
     t: {
       label: "Time after the step",
@@ -62,7 +62,7 @@ export default defineCalculator({
       help: "",
     },
     x_tol: {
-      label: "Difference that counts as alike",
+      label: "Counts as alike within",
       symbol: "x_tol",
       kind: "fraction",
       start: 0.1,

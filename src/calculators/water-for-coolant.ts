@@ -8,7 +8,7 @@ import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { chargeInputs } from "./parts/charge.ts";
 import { arrangementFrom, arrangementInputs, waterFlowInputs } from "./parts/exchanger.ts";
 import { movingCoolantInputs, movingInputs } from "./parts/moving.ts";
-import { movingPassagesRelations } from "./parts/moving-relations.ts";
+import { freshFilmRelations, movingPassagesRelations } from "./parts/moving-relations.ts";
 
 const { known, UA_a_ref, m_a_ref, n_a, d, a_ch, b_ch, N_ch, L, N_p, R_wall, r_foul } = movingInputs;
 const { coolant, T_w_in, p_w, S, x_g } = movingCoolantInputs;
@@ -51,9 +51,10 @@ export default defineCalculator({
     V_w: { ...waterFlowInputs.V_w, label: "Its flow", start: 0.0039 },
     p_w: {
       ...p_w,
-      label: "Fresh water pressure at the outlet",
+      label: "Fresh water pressure",
       when: {},
       heading: "Fresh water in the cell",
+      help: "Absolute, at the outlet. Decides when it boils.",
     },
   },
   results: {
@@ -87,8 +88,26 @@ export default defineCalculator({
       symbol: "Delta_T_sat",
       kind: "temperatureDifference",
     },
+    T_w_lam: {
+      label: "Inlet at which the own liquid is just laminar",
+      symbol: "T_w_in",
+      kind: "temperature",
+      inPicture: true,
+    },
+    T_w_turb: {
+      label: "Inlet at which the own liquid is just turbulent",
+      symbol: "T_w_in",
+      kind: "temperature",
+      inPicture: true,
+    },
   },
-  relations: [...movingPassagesRelations, massFlow, volumeFlow, flowForCapacityRate, filmRatio],
+  relations: [
+    ...movingPassagesRelations.filter((one) => !freshFilmRelations.includes(one)),
+    massFlow,
+    volumeFlow,
+    flowForCapacityRate,
+    filmRatio,
+  ],
   model: (given, trace) => {
     const fields = given as unknown as Parameters<typeof movingFromFields>[0];
     const cooler = { ...given, ...movingFromFields(fields, trace), arrangement: arrangementFrom(given) };
@@ -104,6 +123,7 @@ export default defineCalculator({
       span: [280.15, 333.15],
       x: "T_w_in",
       y: "T_3",
+      bands: [{ from: "T_w_lam", to: "T_w_turb", label: "own liquid between laminar and turbulent" }],
       curves: [
         { label: "own liquid" },
         { label: "fresh water of the same heat-capacity rate", dash: "alternative", y: "T_3_same" },
@@ -119,6 +139,7 @@ export default defineCalculator({
       span: [280.15, 333.15],
       x: "T_w_in",
       y: "T_w_in_cell",
+      bands: [{ from: "T_w_lam", to: "T_w_turb", label: "own liquid between laminar and turbulent" }],
       curves: [{ label: "" }],
       title:
         "How warm the fresh water has to enter, against the inlet temperature of the cooler's own liquid.",

@@ -217,7 +217,6 @@ function volumeToAdd(
 function noteWhatDiffers(found: CoolerResponse, x_tol: SI, trace: Trace): void {
   const { r_tau, r_fill, T_3_end, T_3_end_cell, T_3_before } = found;
   const differs = (ratio: SI) => Math.abs(ratio - 1) > x_tol;
-  const limit = { value: x_tol, kind: "fraction" } as const;
   if (differs(r_tau))
     trace.note({
       about: "r_tau",
@@ -225,7 +224,6 @@ function noteWhatDiffers(found: CoolerResponse, x_tol: SI, trace: Trace): void {
         r_tau < 1
           ? "The cell's cooler answers faster than the target, by more than counts as alike. More metal slows it."
           : "The cell's cooler answers more slowly than the target, by more than counts as alike. It has too much metal for so much heat transfer.",
-      limit,
     });
   if (differs(r_fill))
     trace.note({
@@ -234,7 +232,6 @@ function noteWhatDiffers(found: CoolerResponse, x_tol: SI, trace: Trace): void {
         r_fill < 1
           ? "The cell's pipes fill faster than those of the target, by more than counts as alike. A longer or wider pipe slows them."
           : "The cell's pipes fill more slowly than those of the target, by more than counts as alike. A shorter or narrower pipe quickens them.",
-      limit,
     });
   if (Math.abs(T_3_end_cell - T_3_end) > x_tol * Math.abs(T_3_end - T_3_before))
     trace.note({

@@ -80,6 +80,16 @@ const ofPassages: readonly AnyRelation[] = [
   passageSpeed,
 ];
 
+/** What the film of fresh water depends on. */
+export const freshFilmRelations: readonly AnyRelation[] = [
+  atmosphericWaterConductivity,
+  atmosphericWaterHeatCapacity,
+  atmosphericWaterViscosity,
+  compressedWaterConductivity,
+  compressedWaterHeatCapacity,
+  waterViscosity,
+];
+
 /** Both streams: what they carry, and what the film of the liquid depends on. */
 export const movingStreamRelations: readonly AnyRelation[] = [
   ...streamRelations,
@@ -89,12 +99,7 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   ),
   seawaterConductivity,
   seawaterViscosity,
-  atmosphericWaterConductivity,
-  atmosphericWaterHeatCapacity,
-  atmosphericWaterViscosity,
-  compressedWaterConductivity,
-  compressedWaterHeatCapacity,
-  waterViscosity,
+  ...freshFilmRelations,
 ];
 
 /** All that rating a cooler by its passages uses, with its margins to boiling, but for the effectiveness of its arrangement. */

@@ -34,7 +34,7 @@ export const coreFields = ({ heading, M_core, UA_a, UA_film, C_w, T_w_in, V_ch }
       help: "",
     },
     UA_a: {
-      label: "Heat conductance, air side",
+      label: "Conductance, air side",
       symbol: "UA_a",
       kind: "conductance",
       start: UA_a,
@@ -43,7 +43,7 @@ export const coreFields = ({ heading, M_core, UA_a, UA_film, C_w, T_w_in, V_ch }
       help: "At this air flow.",
     },
     UA_film: {
-      label: "Heat conductance, coolant side",
+      label: "Conductance, coolant side",
       symbol: "UA_film",
       kind: "conductance",
       start: UA_film,
@@ -52,7 +52,7 @@ export const coreFields = ({ heading, M_core, UA_a, UA_film, C_w, T_w_in, V_ch }
       help: "With its dirt. Zero: a dry core.",
     },
     C_w: {
-      label: "Heat-capacity rate of the coolant",
+      label: "Heat-capacity rate, coolant",
       symbol: "C_w",
       kind: "capacityRate",
       start: C_w,
@@ -61,7 +61,7 @@ export const coreFields = ({ heading, M_core, UA_a, UA_film, C_w, T_w_in, V_ch }
       help: "Mass flow times heat capacity, of water or of outside air.",
     },
     T_w_in: {
-      label: "Coolant temperature at the inlet",
+      label: "Coolant at the inlet",
       symbol: "T_w_in",
       kind: "temperature",
       start: T_w_in,
