@@ -113,11 +113,7 @@ function acceptWanted(wanted: SI | undefined, T_2: SI, T_w_in: SI): SI {
 function flowFor(cooler: MovingCooler, water: { readonly m_w: SI; readonly T_w_in: SI }, T_3: SI): SI {
   const { T_w_in } = water;
   const { T_2 } = cooler.air;
-  let last: { readonly T_3: SI; readonly T_w_out: SI } | undefined;
-  const outlet = (ln: number) => {
-    last = settleMoving(withAir(cooler, Math.exp(ln)), water, last);
-    return last.T_3;
-  };
+  const outlet = (ln: number) => settleMoving(withAir(cooler, Math.exp(ln)), water).T_3;
   const C_w = rateOfWater(cooler.coolant, water.m_w, { T_w_in, T_w_out: T_w_in + 1 }, plain);
   const perKilogram = settleMoving(cooler, water).C_a;
   const [least, most] = [

@@ -22,10 +22,7 @@ export interface InletsWanted {
 export function inletsForOutlet(cooler: MovingCooler, { T_3, coldest, flowAt }: InletsWanted): EveryRoot {
   const warmest = Math.min(T_3 - NO_SPAN, coolantBounds(cooler.coolant).atMost);
   const points = Array.from({ length: PARTS + 1 }, (_, i) => coldest + ((warmest - coldest) * i) / PARTS);
-  let last: ReturnType<typeof settleMoving> | undefined;
-  const excess = (T_w_in: SI) => {
-    last = settleMoving(cooler, { m_w: flowAt(T_w_in), T_w_in }, last);
-    return last.T_3 - T_3;
-  };
+  // Each begins anew: from where the one before ended, a place could settle otherwise the second time.
+  const excess = (T_w_in: SI) => settleMoving(cooler, { m_w: flowAt(T_w_in), T_w_in }).T_3 - T_3;
   return everyRoot(excess, points, cooler.air.T_2 - coldest);
 }

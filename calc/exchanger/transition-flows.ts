@@ -47,11 +47,8 @@ export function transitionFlows(cooler: MovingCooler, T_w_in: SI): Transition {
 export function transitionInlets(cooler: MovingCooler, m_w: SI): Transition {
   if ("UA_ref" in cooler.moving.water) return {};
   const [coldest, warmest] = [freezingOf(cooler.coolant), cooler.air.T_2 - 0.01];
-  let last: ReturnType<typeof settleMoving> | undefined;
-  const reynolds = (T_w_in: SI) => {
-    last = settleMoving(cooler, { m_w, T_w_in }, last);
-    return last.Re ?? 0;
-  };
+  // Each begins anew: from where the one before ended, an end could settle on the other side of what is sought.
+  const reynolds = (T_w_in: SI) => settleMoving(cooler, { m_w, T_w_in }).Re ?? 0;
   if (coldest >= warmest) return {};
   const [least, most] = [reynolds(coldest), reynolds(warmest)];
   if (most <= LAMINAR_UP_TO || least >= TURBULENT_FROM) return {};

@@ -45,7 +45,7 @@ export default defineCalculator({
     },
     S,
     x_g,
-    T_w_in: { ...T_w_in, label: "Its temperature at the inlet", start: 313.15 },
+    T_w_in: { ...T_w_in, label: "Own liquid at the inlet", start: 318.15 },
     flow: { ...waterFlowInputs.flow, label: "Its flow given as" },
     m_w: { ...waterFlowInputs.m_w, label: "Its flow", start: 4 },
     V_w: { ...waterFlowInputs.V_w, label: "Its flow", start: 0.0039 },
