@@ -429,6 +429,18 @@ export const symbols = {
     "temperature of what cools the cooler that another stands in for, at its inlet",
     "temperature",
   ),
+  Delta_T_3_m: entry(
+    String.raw`\Delta T_{3,\dot{m}}`,
+    "ΔT_3,ṁ",
+    "change of the air outlet with a hundredth more water",
+    "temperatureDifference",
+  ),
+  X_T_w: entry(
+    String.raw`X_{T\mathrm{w}}`,
+    "X_Tw",
+    "change of the air outlet over that of the water at its inlet",
+    "ratio",
+  ),
   Delta_p_t: entry(
     String.raw`\Delta p_\mathrm{t}`,
     "Δp_t",

@@ -14,6 +14,7 @@ import {
   refuseWarmWater,
   settleMoving,
 } from "./moving-cooler.ts";
+import { type OutletSensitivity, outletSensitivity } from "./outlet-sensitivity.ts";
 import { acceptWaterInlet } from "./water-side.ts";
 
 /** The cooler, its water at the inlet in K, the bounds of its flow in kg/s, and the air outlet that it is to make, K. */
@@ -24,14 +25,9 @@ export interface StandInByFlowGiven extends MovingCoolerGiven {
   readonly T_3?: SI | undefined;
 }
 
-/**
- * kg/s, and the state there. `dT_3_flow` is by how much the outlet moves with a hundredth more flow, K; `dT_3_water` with water that
- * enters a kelvin warmer, K/K.
- */
-export interface StandInByFlow extends OutletReach, RatedMovingCooler {
+/** kg/s, and the state there. */
+export interface StandInByFlow extends OutletReach, OutletSensitivity, RatedMovingCooler {
   readonly m_w: SI;
-  readonly dT_3_flow: SI;
-  readonly dT_3_water: SI;
 }
 
 const reasons: Readonly<Record<LimitingSide, string>> = {
@@ -109,10 +105,6 @@ export function flowOrSide(given: StandInByFlowGiven): FlowFound {
   return found(cooler, acceptWanted(given, cooler));
 }
 
-/** Steps in which the outlet is looked at beside the flow found: of its logarithm, and of the inlet in K. */
-const STEP = 1e-3;
-const KELVIN = 0.05;
-
 /**
  * The water flow by which a cooler makes the air outlet that another cooler makes, and how sensitive the match is.
  *
@@ -135,18 +127,13 @@ export const standInByFlow: Model<StandInByFlowGiven, StandInByFlow> = (given, t
     });
   const { m_w, T_endless, T_at_most, T_at_least } = flow;
   const state = movingState(cooler, { m_w, T_w_in }, trace);
-  const outlet = (m: SI, T: SI) => settleMoving(cooler, { m_w: m, T_w_in: T }, state).T_3;
-  const perLogarithm =
-    (outlet(m_w * Math.exp(STEP), T_w_in) - outlet(m_w * Math.exp(-STEP), T_w_in)) / (2 * STEP);
-  const perKelvin = (outlet(m_w, T_w_in + KELVIN) - outlet(m_w, T_w_in - KELVIN)) / (2 * KELVIN);
   return {
     ...state,
     m_w,
     T_endless,
     T_at_most,
     T_at_least,
-    dT_3_flow: perLogarithm / 100,
-    dT_3_water: perKelvin,
+    ...outletSensitivity(cooler, { m_w, T_w_in }, state),
     ...noteMovingState(cooler, T_w_in, state, trace),
   };
 };

@@ -12,7 +12,7 @@ export interface Transition {
 }
 
 /** Of the logarithm of a flow, and of a temperature in K. */
-const TOLERANCE = 1e-6;
+const TOLERANCE = 1e-5;
 
 function flowAtReynolds(cooler: MovingCooler, T_w_in: SI, wanted: SI): SI {
   const { moving, film, air } = cooler;

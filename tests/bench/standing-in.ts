@@ -1,5 +1,6 @@
 import { airCapacity } from "../../calc/exchanger/air-capacity.ts";
 import type { MovingCoolerGiven } from "../../calc/exchanger/moving-cooler.ts";
+import { standIn } from "../../calc/exchanger/stand-in.ts";
 import { flowOrSide, standInByFlow } from "../../calc/exchanger/stand-in-by-flow.ts";
 import { standInByLiquid } from "../../calc/exchanger/stand-in-by-liquid.ts";
 import { standInByTempering } from "../../calc/exchanger/stand-in-by-tempering.ts";
@@ -24,6 +25,20 @@ const rig: Omit<MovingCoolerGiven, "arrangement"> = {
   N_p: 2,
   r_foul: 2e-4,
 };
+
+/** What a form asks besides. */
+const form = {
+  target: "outlet",
+  known: "rectangular",
+  arrangement: "counter-cross-2",
+  T_w_in: 295.15,
+  m_w_least: 0.05,
+  m_w_most: 5,
+  m_w: 2,
+  T_cold: 281.15,
+  Delta_p_t: 9000,
+  Delta_p_rig: 700,
+} as const;
 
 /** Another target each time, across the range that this cooler makes. */
 const target = (i: number) => 322 + 0.4 * (i % 97);
@@ -55,5 +70,10 @@ export function benchStandingIn(): void {
     figure(`tempered water for an outlet, ${arrangement}`, 1000 / tempered, "ms");
     figure(`fresh water for another liquid, ${arrangement}`, 1000 / liquid, "ms");
     figure(`air that it carries at an outlet, ${arrangement}`, 1000 / capacity, "ms");
+  }
+  for (const way of ["throttle", "temper", "now"] as const) {
+    const given = { ...rig, ...form, way } as const;
+    const all = perSecond((i) => standIn({ ...given, T_3: target(i) }));
+    figure(`all that a form shows, ${way}`, 1000 / all, "ms");
   }
 }

@@ -29,11 +29,17 @@ import { boilingTemperature } from "../../../calc/fluids/water/boiling-temperatu
 import { compressedWaterDensity } from "../../../calc/fluids/water/compressed-water-density.ts";
 import { compressedWaterEnthalpy } from "../../../calc/fluids/water/compressed-water-enthalpy.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
+import { arrangementInputs } from "./exchanger.ts";
 
 /** The effectiveness of every arrangement. */
 export const effectivenessRelations: readonly AnyRelation[] = arrangements.map(
   ({ effectiveness }) => effectiveness,
 );
+
+/** That of those which can be chosen without swapping hoses. */
+export const rightWayRelations: readonly AnyRelation[] = arrangements
+  .filter(({ id }) => Object.hasOwn(arrangementInputs.core.options, id))
+  .map(({ effectiveness }) => effectiveness);
 
 /** Effectiveness as most books have it. */
 export const smallerStreamRelations: readonly AnyRelation[] = [

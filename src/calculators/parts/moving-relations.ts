@@ -48,6 +48,7 @@ import {
   boilingRelations,
   effectivenessRelations,
   liquidDensityRelations,
+  rightWayRelations,
   streamRelations,
 } from "./exchanger-relations.ts";
 
@@ -108,11 +109,10 @@ export const movingStreamRelations: readonly AnyRelation[] = [
   ...freshFilmRelations,
 ];
 
-/** All that rating a cooler by its passages uses, with its margins to boiling. */
-export const movingPassagesRelations: readonly AnyRelation[] = [
+/** All that rating a cooler by its passages uses, with its margins to boiling, but for the effectiveness of its arrangement. */
+const ratingOfPassages: readonly AnyRelation[] = [
   ...ofPassages,
   ...movingStreamRelations,
-  ...effectivenessRelations,
   ...boilingRelations,
   capacityRatio,
   transferUnits,
@@ -122,8 +122,16 @@ export const movingPassagesRelations: readonly AnyRelation[] = [
 ];
 
 /** The same for one that is known by its passages or by one point. */
-export const movingRelations: readonly AnyRelation[] = [
-  conductanceOfShare,
-  resistanceOfShare,
-  ...movingPassagesRelations,
+const ratingOfAny: readonly AnyRelation[] = [conductanceOfShare, resistanceOfShare, ...ratingOfPassages];
+
+/** By its passages, with any arrangement. */
+export const movingPassagesRelations: readonly AnyRelation[] = [
+  ...ratingOfPassages,
+  ...effectivenessRelations,
 ];
+
+/** With any arrangement. */
+export const movingRelations: readonly AnyRelation[] = [...ratingOfAny, ...effectivenessRelations];
+
+/** With the hoses the right way only. */
+export const rightWayMovingRelations: readonly AnyRelation[] = [...ratingOfAny, ...rightWayRelations];
