@@ -23,7 +23,7 @@ const temperature = {
 export default defineCalculator({
   id: "added-restriction",
   title: "Plate to match a pressure loss",
-  group: "Cooling",
+  group: "Matching",
   asks: "The rig loses less pressure than the cooler that it stands for. What plate adds the rest?",
   inputs: {
     Delta_p_tgt: {

@@ -26,7 +26,7 @@ const bore = { kind: "length", limits: [1e-4, 5], typical: [0.006, 0.3] } as con
 export default defineCalculator({
   id: "control-valve",
   title: "Control valve",
-  group: "Cooling",
+  group: "Water",
   asks: "How much water does this valve pass, or how large must it be, and does it choke?",
   inputs: {
     wanted: {

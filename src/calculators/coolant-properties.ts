@@ -25,7 +25,7 @@ const part = { kind: "fraction", limits: [0, 0.6], typical: [0.1, 0.55] } as con
 export default defineCalculator({
   id: "coolant-properties",
   title: "Coolant properties",
-  group: "Cooling",
+  group: "Water",
   asks: "What does seawater, or water with glycol, carry and resist, and when does it freeze?",
   inputs: {
     coolant: {

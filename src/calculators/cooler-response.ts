@@ -37,7 +37,7 @@ const cell = coreFields({
 export default defineCalculator({
   id: "cooler-response",
   title: "How fast a cooler answers",
-  group: "Cooling",
+  group: "Matching",
   asks: "Does the cell's cooler answer as fast as the one that it stands in for?",
   inputs: {
     m_a: chargeInputs.m_a,

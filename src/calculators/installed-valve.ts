@@ -26,7 +26,7 @@ const overPositions = {
 export default defineCalculator({
   id: "installed-valve",
   title: "Valve in its circuit",
-  group: "Cooling",
+  group: "Water",
   asks: "How much of the full flow passes at a position of the valve, and how finely does it steer there?",
   inputs: {
     wanted: {

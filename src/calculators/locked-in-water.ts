@@ -20,7 +20,7 @@ const overWarming = {
 export default defineCalculator({
   id: "locked-in-water",
   title: "Water locked in between two closed valves",
-  group: "Cooling",
+  group: "Water",
   asks: "How far does the pressure rise when water warms between two closed valves?",
   inputs: {
     T_in: {

@@ -22,7 +22,7 @@ const { T_w, rho_w, mu_w, p_v } = liquidInputs;
 export default defineCalculator({
   id: "pump-suction",
   title: "Suction of a pump",
-  group: "Cooling",
+  group: "Water",
   asks: "Does the pump get its water without cavitation, and how warm may the water be?",
   inputs: {
     surface: {

@@ -84,7 +84,7 @@ const free = { ...overFlow, x: "m_w", bounds: flowBounds } as const;
 export default defineCalculator({
   id: "stand-in",
   title: "Stand in for another cooler",
-  group: "Cooling",
+  group: "Matching",
   asks: "Which water makes this cooler do what another one does?",
   inputs: {
     ...targetInputs,

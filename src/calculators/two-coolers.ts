@@ -76,7 +76,7 @@ const pipeTwo = ownPipe("two", [9, 0.0409, 5]);
 export default defineCalculator({
   id: "two-coolers",
   title: "Two coolers on one pump",
-  group: "Cooling",
+  group: "Water",
   asks: "How do two coolers share the water of one pump, and which valve is set first?",
   inputs: {
     wanted: {

@@ -28,7 +28,7 @@ const overPositions = {
 export default defineCalculator({
   id: "water-circuit",
   title: "Water circuit",
-  group: "Cooling",
+  group: "Water",
   asks: "What flow do pump, pipe, cooler and valve settle at, or where must the valve stand for a flow?",
   inputs: {
     wanted: {

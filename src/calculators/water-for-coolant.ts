@@ -18,7 +18,7 @@ const { seawater, "ethylene-glycol": ethylene, "propylene-glycol": propylene } =
 export default defineCalculator({
   id: "water-for-coolant",
   title: "Fresh water for another coolant",
-  group: "Cooling",
+  group: "Matching",
   asks: "How much fresh water, and how warm, makes a cooler do what it does with seawater or glycol?",
   inputs: {
     ...arrangementInputs,

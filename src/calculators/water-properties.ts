@@ -5,7 +5,7 @@ import { waterRelations } from "./parts/relations.ts";
 export default defineCalculator({
   id: "water-properties",
   title: "Water properties",
-  group: "Cooling",
+  group: "Water",
   asks: "What does water weigh, carry and resist at this temperature, and how far is it from boiling?",
   inputs: {
     T: {

@@ -103,7 +103,7 @@ const partsOnUse = [
   { part: "copying and files", starts: /^\/_astro\/copy-menu/, limit: 7 * kB },
   { part: "what is uncertain", starts: /^\/_astro\/(uncertainty-panel|told)\./, limit: 14 * kB },
   { part: "starting draws", starts: /^\/_astro\/run-draws\./, limit: 7 * kB },
-  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 110 * kB },
+  { part: "drawing, with every model", starts: /^\/_astro\/draw-worker/, limit: 160 * kB },
   { part: "comparing with what is held", starts: /^\/_astro\/(compare|kept)\./, limit: 3 * kB },
 ] as const;
 
@@ -121,7 +121,7 @@ test.each(partsOnUse)("$part: little is fetched, and only on use", async ({ star
 });
 
 test("all formulas that a copied working may need are small together", () => {
-  expect(sizeOf("/working/formulas.json")).toBeLessThanOrEqual(20 * kB);
+  expect(sizeOf("/working/formulas.json")).toBeLessThanOrEqual(26 * kB);
 });
 
 describe.each(lessonPages)("%s", (path) => {
@@ -185,13 +185,13 @@ test("the reference tables and their files are small together", () => {
   const filed = files.filter((file) => /^\/tables\/[^/]+\.csv$/.test(file));
   const list = [...referencePages.map(fileOf), ...filed];
   expect(filed.length).toBeGreaterThan(0);
-  expect(sum(list), named(list)).toBeLessThanOrEqual(82 * kB);
+  expect(sum(list), named(list)).toBeLessThanOrEqual(122 * kB);
 });
 
 // Browsers and hosts keep what was sent as it was sent: packed.
 test("the whole site fits on a device", () => {
   const bytes = files.reduce((total, file) => total + sizeOf(file), 0);
-  expect(bytes).toBeLessThanOrEqual(2800 * kB);
+  expect(bytes).toBeLessThanOrEqual(3800 * kB);
 });
 
 test("what works at build only is not shipped", () => {

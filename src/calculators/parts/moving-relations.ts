@@ -103,7 +103,7 @@ export const movingStreamRelations: readonly AnyRelation[] = [
 ];
 
 /** All that rating a cooler by its passages uses, with its margins to boiling, but for the effectiveness of its arrangement. */
-const ofPassagesInAny: readonly AnyRelation[] = [
+const ratingOfPassages: readonly AnyRelation[] = [
   ...ofPassages,
   ...movingStreamRelations,
   ...boilingRelations,
@@ -114,20 +114,17 @@ const ofPassagesInAny: readonly AnyRelation[] = [
   hotWallTemperature,
 ];
 
-const ofOnePoint: readonly AnyRelation[] = [conductanceOfShare, resistanceOfShare];
+/** The same for one that is known by its passages or by one point. */
+const ratingOfAny: readonly AnyRelation[] = [conductanceOfShare, resistanceOfShare, ...ratingOfPassages];
 
-/** A cooler by its passages, with any arrangement. */
+/** By its passages, with any arrangement. */
 export const movingPassagesRelations: readonly AnyRelation[] = [
-  ...ofPassagesInAny,
+  ...ratingOfPassages,
   ...effectivenessRelations,
 ];
 
-/** The same for one that is known by its passages or by one point. */
-export const movingRelations: readonly AnyRelation[] = [...ofOnePoint, ...movingPassagesRelations];
+/** With any arrangement. */
+export const movingRelations: readonly AnyRelation[] = [...ratingOfAny, ...effectivenessRelations];
 
 /** With the hoses the right way only. */
-export const rightWayMovingRelations: readonly AnyRelation[] = [
-  ...ofOnePoint,
-  ...ofPassagesInAny,
-  ...rightWayRelations,
-];
+export const rightWayMovingRelations: readonly AnyRelation[] = [...ratingOfAny, ...rightWayRelations];

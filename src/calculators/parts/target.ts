@@ -91,7 +91,7 @@ export const targetInputs = {
   Delta_p_rig: {
     ...coolerInputs.Delta_p_23,
     label: "Pressure lost on the rig",
-    symbol: "Delta_p",
+    symbol: "Delta_p_rig",
     start: 800,
     help: "In its cooler, at this air flow.",
   },
