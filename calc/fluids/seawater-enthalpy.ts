@@ -48,7 +48,7 @@ export const seawaterEnthalpy = property({
       says: "The enthalpy of seawater was compared with newer formulas up to the salinity of warm enclosed seas, and this is past the bound.",
     },
   ],
-  accuracy: "0.2 kJ/kg",
+  accuracy: "0.3 %, or 0.2 kJ/kg where that is more",
   compute: ({ T, S, p }) => {
     const T_0 = constants.T_C.value;
     const c_m = rule.nodes.reduce(

@@ -67,7 +67,7 @@ export const lockedIn: Model<LockedInGiven, LockedIn> = (given, trace = plain) =
   refuse(
     excess(p_in) > 0,
     "T_out",
-    "Water that shrinks more than its vessel leaves a gap, and makes no pressure. It has to warm: above 4 °C it then grows more than the wall.",
+    "Water that shrinks more than its vessel leaves a gap, and makes no pressure. It has to warm, and from some degrees above its densest state on it grows more than a metal wall.",
   );
   refuse(
     excess(MOST) < 0,

@@ -71,7 +71,7 @@ export const addedRestriction: Model<AddedRestrictionGiven, AddedRestriction> = 
   return { d, Delta_p_add, K, beta_d, rho, c, Delta_p_part: partLoss(given, { K, d_l, R_m }, trace) };
 };
 
-/** With this loss or more the air would have come to the speed of sound in the hole, Pa. */
+/** With this lasting loss the air has come to the speed of sound in the hole for certain, Pa; with a wide hole it does so before. */
 function mostLoss(p: SI, T: SI, R_m: SI): SI {
   const kappa = heatCapacityRatio.compute({ c_p: heatCapacity.compute({ T, w: 0 }), R_m });
   return p * (1 - criticalPressureRatio.compute({ kappa }));

@@ -132,8 +132,8 @@ export function noteAuthority(N_v: SI, trace: typeof plain): void {
     about: "N_v",
     says:
       N_v < AUTHORITY.least
-        ? "Below the bound a valve hardly steers: nearly all of the change comes in its first turn. A smaller valve is needed."
-        : "Below the bound a valve steers more in its first turns than in its last. A smaller valve would do better.",
+        ? "Below the bound the pipe rules the flow and not the valve: most of the change comes in a small part of its travel. A smaller valve is needed."
+        : "Below the bound a valve changes the flow much less near its open end than its own curve says. A smaller valve would do better.",
     limit: { value: N_v < AUTHORITY.least ? AUTHORITY.least : AUTHORITY.good, kind: "fraction" },
   });
 }

@@ -97,7 +97,7 @@ interface Core {
  * @example
  * coolerResponse({ m_a: 0.3, p_2: 2.5e5, T_2_from: 298.15, T_2: 418.15, t: 10, x_tol: 0.1, M_core: 6, c_core: 900, UA_a: 900,
  *   UA_film: 0, C_w: 1000, T_w_in: 298.15, V_ch: 0.01, M_core_cell: 4, c_core_cell: 900, UA_a_cell: 900, UA_film_cell: 0,
- *   C_w_cell: 1000, T_w_in_cell: 298.15, V_ch_cell: 0.01 }).tau // 18.71 s
+ *   C_w_cell: 1000, T_w_in_cell: 298.15, V_ch_cell: 0.01 }).tau // 18.68 s
  */
 export const coolerResponse: Model<CoolerResponseGiven, CoolerResponse> = (given, trace = plain) => {
   const air = acceptAir(given, trace);
@@ -236,6 +236,6 @@ function noteWhatDiffers(found: CoolerResponse, x_tol: SI, trace: Trace): void {
   if (Math.abs(T_3_end_cell - T_3_end) > x_tol * Math.abs(T_3_end - T_3_before))
     trace.note({
       about: "T_3_end_cell",
-      says: "Both coolers do not come to rest at the same temperature. Match the flow and the temperature of the water first: the way there can only then be compared.",
+      says: "By this sum the coolers do not come to rest at the same temperature. It takes each core as of one temperature: check the end with their effectiveness, and match it first. Only then can the way there be compared.",
     });
 }

@@ -18,6 +18,6 @@ export const timeConstant = explicit({
   result: { symbol: "tau", kind: "duration" },
   expression: "M_core * c_core / (E_a + E_w)",
   sources: [{ key: "incropera-dewitt", where: "chapter 5, lumped capacitance", standing: "derived here" }],
-  accuracy: "a core whose metal has one temperature throughout",
+  accuracy: "metal of one temperature throughout; a core that is cold at one end may take a third longer",
   compute: ({ M_core, c_core, E_a, E_w }) => (M_core * c_core) / (E_a + E_w),
 });

@@ -247,7 +247,7 @@ export const movingCoolantInputs = {
 /** What flows out, and how far from harm the water is. Its speed is known where its passages are. */
 export const movingResults = {
   T_w_out: { label: "Water outlet", symbol: "T_w_out", kind: "temperature", heading: "Water side" },
-  T_wall: { label: "Hot wall, at most", symbol: "T_wall", kind: "temperature" },
+  T_wall: { label: "Wetted wall, hot end", symbol: "T_wall", kind: "temperature" },
   Delta_T_sat: {
     ...boilingResult,
     label: "Water outlet, below boiling",
