@@ -204,5 +204,5 @@ export default {
     prandtlNumber,
   ],
   numbers: ["coolant-properties"],
-  lessons: ["effectiveness"],
+  lessons: ["seawater", "standing-in"],
 } satisfies ReferenceTable as ReferenceTable;

@@ -149,5 +149,5 @@ export default {
     "A tube that is worn through can let seawater into the charge air, and from there into the engine. Look for water in the drain of the air side, and stop when there is any.",
   relations: [boreArea, ductSpeed, massFlow, seawaterDensity],
   numbers: ["coolant-properties", "cooler-rating"],
-  lessons: ["effectiveness"],
+  lessons: ["seawater"],
 } satisfies ReferenceTable as ReferenceTable;

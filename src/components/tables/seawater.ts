@@ -175,5 +175,5 @@ export default {
     seawaterFreezing,
   ],
   numbers: ["coolant-properties", "cooler-rating", "water-flow"],
-  lessons: ["effectiveness"],
+  lessons: ["seawater"],
 } satisfies ReferenceTable as ReferenceTable;

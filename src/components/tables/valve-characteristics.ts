@@ -150,5 +150,5 @@ export default {
     },
   ],
   numbers: ["installed-valve", "water-circuit", "control-valve"],
-  lessons: ["pressure-drop"],
+  lessons: ["water-circuit"],
 } satisfies ReferenceTable as ReferenceTable;
