@@ -1,4 +1,4 @@
-import { useEffect, useReducer } from "preact/hooks";
+import { useEffect, useLayoutEffect, useMemo, useReducer, useRef } from "preact/hooks";
 import type { Calculator, Picture } from "../calculators/engine/calculator.ts";
 import { isShown } from "../calculators/engine/shown.ts";
 import { drawers, fetchDrawer, type State } from "./drawing.ts";
@@ -19,6 +19,32 @@ export const picturesFor = (calculator: Calculator, choices: Choices): readonly 
     calculator.also?.find((one) => isShown(calculator, one.when, choices)),
   ].filter((picture) => picture !== null && picture !== undefined);
 
+/** Milliseconds that drawing may take at each key. What takes longer waits until typing rests, so that numbers come at once. */
+const AT_ONCE = 12;
+const REST = 120;
+
+/** The state that is to be drawn: the present one, or where the last drawing of this picture was slow the last that rested. */
+function useRested(picture: Picture<string, string>, state: State): State {
+  const [, again] = useReducer((count: number) => count + 1, 0);
+  const took = useRef(0);
+  const drawn = useRef({ picture, state });
+  if (took.current <= AT_ONCE || drawn.current.picture !== picture) drawn.current = { picture, state };
+  const start = performance.now();
+  const shown = drawn.current.state;
+  useLayoutEffect(() => {
+    took.current = performance.now() - start;
+  }, [shown, picture]);
+  useEffect(() => {
+    if (shown === state) return;
+    const timer = setTimeout(() => {
+      drawn.current = { picture, state };
+      again(undefined);
+    }, REST);
+    return () => clearTimeout(timer);
+  }, [shown, picture, state]);
+  return shown;
+}
+
 /**
  * That picture for the state at hand.
  *
@@ -30,15 +56,20 @@ export function DrawnPicture(props: { picture: Picture<string, string>; state: S
   // A calculator may change from one kind of picture to another, so each arrival counts.
   const [, arrived] = useReducer((count: number) => count + 1, 0);
   const Drawer = drawers[picture.draw];
+  const rested = useRested(picture, state);
+  const drawing = useMemo(
+    () => Drawer && <Drawer picture={picture} state={rested} />,
+    [Drawer, picture, rested],
+  );
   useEffect(() => {
     if (!drawers[picture.draw]) fetchDrawer(picture.draw).then(() => arrived(undefined));
   }, [picture.draw]);
-  if (!Drawer) {
+  if (!drawing) {
     return <figure class="fig" dangerouslySetInnerHTML={{ __html: "" }} />;
   }
   return (
     <figure class={`fig ${isStale ? "is-stale" : ""}`}>
-      <Drawer picture={picture} state={state} />
+      {drawing}
       <figcaption>
         {isStale && <b>Not current. </b>}
         {!saysItself.has(picture.draw) && picture.title}

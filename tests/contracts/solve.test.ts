@@ -10,7 +10,7 @@ import { calculators, metric, numRuns, startWith } from "./every-calculator.ts";
 const roundTrip = 1e-6;
 
 /** So many pairs of a result and an input are tried of a calculator, evenly over all; each of them in the long test. */
-const mostPairs = numRuns > 100 ? Number.POSITIVE_INFINITY : 25;
+const mostPairs = numRuns > 100 ? Number.POSITIVE_INFINITY : 14;
 
 /** Milliseconds for one calculator on a busy machine. */
 const patience = 300_000;

@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { numberPages } from "./dist.ts";
 import { calculatorOn, choose, field, newVisitor, notANumber, open, parse, resultsOf } from "./site.ts";
 
-const rubbish = ["", "abc", "-1e9", "1e300", "0", "−40", "-300 °C", "3 psig", "1/0", "NaN", "<b>1</b>"];
+// Every text redraws every chart. The contract of all calculators tries many more without a browser.
+const rubbish = ["", "abc", "1e300", "−40", "3 psig", "<b>1</b>"];
 
 describe.each(numberPages.map((path) => [path.split("/").at(-2) ?? "", path] as const))("%s", (id, path) => {
   test("whatever is typed gives numbers or a sentence, and never takes the old numbers away", async () => {
