@@ -527,8 +527,8 @@ export const symbols = {
     "temperature",
   ),
   T_core_end: entry(
-    String.raw`T_{\mathrm{core},\infty}`,
-    "T_core,∞",
+    String.raw`T_\mathrm{core,end}`,
+    "T_core,end",
     "temperature of the metal of a core long after the step",
     "temperature",
   ),

@@ -16,7 +16,7 @@ export const seawaterConductivity = property({
   inputs: { T: { symbol: "T", kind: "temperature" }, S: { symbol: "S", kind: "fraction" } },
   result: { symbol: "k", kind: "conductivity" },
   name: "k_sea",
-  tex: String.raw`\begin{gathered} \lg\frac{k}{\mathrm{mW/(m\,K)}} = \lg(240 + 0.0002\,\sigma) \\ {} + 0.434\left(2.3 - \frac{343.5 + 0.037\,\sigma}{\theta}\right)\left(1 - \frac{\theta}{647.3 + 0.03\,\sigma}\right)^{1/3} \\ \sigma = 1000\,S / 1.00472, \quad \theta = 1.00024\,(T/\mathrm{K} - 273.15) + 273.15 \end{gathered}`,
+  tex: String.raw`\begin{gathered} \lg\frac{k}{\mathrm{mW/(m\,K)}} = \lg(240 + 0.0002\,\sigma) \\ {} + 0.434\left(2.3 - \frac{343.5 + 0.037\,\sigma}{\theta}\right) \\ {} \times \left(1 - \frac{\theta}{647.3 + 0.03\,\sigma}\right)^{1/3} \\ \sigma = 1000\,S / 1.00472 \\ \theta = 273.15 + 1.00024\,(T/\mathrm{K} - 273.15) \end{gathered}`,
   sources: [{ key: "jamieson-tudhope-1970", where: "thermal conductivity", standing: "open reference read" }],
   ranges: [
     {

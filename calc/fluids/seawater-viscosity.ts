@@ -13,7 +13,7 @@ export const seawaterViscosity = property({
   inputs: { T: { symbol: "T", kind: "temperature" }, S: { symbol: "S", kind: "fraction" } },
   result: { symbol: "mu", kind: "viscosity" },
   name: "mu_sea",
-  tex: String.raw`\begin{gathered} \mu = \mu_\mathrm{pure}\,(1 + A\,S + B\,S^2) \\ \frac{\mu_\mathrm{pure}}{\mathrm{Pa\,s}} = 4.2844 \times 10^{-5} \\ {} + \frac{1}{0.157\,(t + 64.993)^2 - 91.296} \\ A = 1.541 + 1.998 \times 10^{-2}\,t - 9.52 \times 10^{-5}\,t^2 \\ B = 7.974 - 7.561 \times 10^{-2}\,t + 4.724 \times 10^{-4}\,t^2 \\ t = T/\mathrm{K} - 273.15 \end{gathered}`,
+  tex: String.raw`\begin{gathered} \mu = \mu_\mathrm{pure}\,(1 + A\,S + B\,S^2) \\ \frac{\mu_\mathrm{pure}}{\mathrm{Pa\,s}} = 4.2844 \times 10^{-5} \\ {} + \frac{1}{0.157\,(t + 64.993)^2 - 91.296} \\ A = 1.541 + 0.01998\,t - 9.52 \times 10^{-5}\,t^2 \\ B = 7.974 - 0.07561\,t + 4.724 \times 10^{-4}\,t^2 \\ t = T/\mathrm{K} - 273.15 \end{gathered}`,
   sources: [{ key: "sharqawy-2010", where: "equations 22 and 23, viscosity", standing: "from memory" }],
   ranges: [
     {

@@ -204,6 +204,37 @@ const independent: Readonly<Record<string, readonly (readonly [value: number, at
     [2.6669, 6e-4],
     [167.3, 0.06],
   ],
+  // Friction by another explicit formula, water by IAPWS-97: position, pressures in kPa, coefficient in m³/h, authority, flow.
+  "cell-branch": [
+    [0.62535, 1e-4],
+    [285.41, 0.06],
+    [7.222, 6e-4],
+    [10.125, 0.006],
+    [242.53, 0.06],
+    [5.7732, 6e-4],
+    [279.26, 0.06],
+    [0.36288, 6e-5],
+    [376.05, 0.06],
+  ],
+  // Air by a cubic for its heat capacity, water by IAPWS-97: inlet, fresh, led back, outlet, wall, Reynolds number, a hundredth more flow.
+  "delivery-van": [
+    [38.3, 0.25],
+    [0.489, 0.008],
+    [1.511, 0.008],
+    [43.58, 0.25],
+    [70.86, 0.25],
+    [5040, 25],
+    [-0.0679, 5e-4],
+  ],
+  // Air by a cubic for its heat capacity: speed, air and wall, outlet, Reynolds number, conductance.
+  "sea-valve": [
+    [0.7407, 2e-4],
+    [56.38, 0.3],
+    [70.02, 0.3],
+    [37.64, 0.1],
+    [9550, 30],
+    [1585.6, 3],
+  ],
   "hill-climb-four": [
     [2.24936, 6e-4],
     [220.44, 0.06],

@@ -125,13 +125,14 @@ describe.each(referencePages)("%s", (path) => {
     );
     expect(links.length).toBe(tables.length);
     expect(tables.length).toBeGreaterThan(0);
+    let measured = 0;
     for (const [i, link] of links.entries()) {
       const answer = await fetch(address + link);
       expect(answer.status).toBe(200);
       expect(answer.headers.get("content-type")).toContain("text/csv");
       const [head = [], ...rows] = parsed(await answer.text());
       expect(new Set(head).size).toBe(head.length);
-      expect(head.filter((name) => /\[[^\]]+\]$/.test(name)).length).toBeGreaterThan(0);
+      measured += head.filter((name) => /\[[^\]]+\]$/.test(name)).length;
       expect(rows.length).toBe((tables[i]?.match(/<th scope="row"/g) ?? []).length);
       for (const row of rows) {
         expect(row.length).toBe(head.length);
@@ -142,6 +143,7 @@ describe.each(referencePages)("%s", (path) => {
         });
       }
     }
+    expect(measured).toBeGreaterThan(0);
   });
 
   test("is whole without JavaScript", async () => {

@@ -17,7 +17,7 @@ export const trappedDensity = explicit({
     Delta_p: { symbol: "Delta_p", kind: "pressureDifference" },
   },
   result: { symbol: "rho_out", kind: "density" },
-  expression: "rho_in / ((1 + 3 * alpha_l * Delta_T) * (1 + chi_V * Delta_p))",
+  expression: "rho_in / (1 + 3 * alpha_l * Delta_T) * (1 / (1 + chi_V * Delta_p))",
   working: "si",
   sources: [
     { key: "white-fluid-mechanics", where: "mass kept, volume of the vessel", standing: "derived here" },

@@ -19,7 +19,7 @@ export const dischargeCoefficient = explicit({
   },
   result: { symbol: "C_D", kind: "ratio" },
   expression:
-    "0.5961 + 0.0261 * beta_d^2 - 0.216 * beta_d^8 + 0.000521 * (1000000 * beta_d / Re)^0.7 + (0.0188 + 0.0063 * A_Re) * beta_d^3.5 * (1000000 / Re)^0.3 + (0.043 + 0.08 * exp(-10 * L_1) - 0.123 * exp(-7 * L_1)) * (1 - 0.11 * A_Re) * beta_d^4 / (1 - beta_d^4) - 0.031 * (M_2 - 0.8 * M_2^1.1) * beta_d^1.3 + Delta_C_D",
+    "0.5961 + 0.0261 * beta_d^2 - 0.216 * beta_d^8 + 0.000521 * (1000000 * beta_d / Re)^0.7 + (0.0188 + 0.0063 * A_Re) * beta_d^3.5 * (1000000 / Re)^0.3 + (0.043 + 0.08 * exp(-10 * L_1) - 0.123 * exp(-7 * L_1)) * (1 - 0.11 * A_Re) * (beta_d^4 / (1 - beta_d^4)) - 0.031 * (M_2 - 0.8 * M_2^1.1) * beta_d^1.3 + Delta_C_D",
   sources: [{ key: "iso-5167-2", where: "Reader-Harris/Gallagher equation", standing: "from memory" }],
   accuracy: "0.5 to 0.75 %, for a sharp clean edge and a long straight pipe before it",
   compute: ({ beta_d, Re, L_1, M_2, A_Re, Delta_C_D }) =>
