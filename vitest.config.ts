@@ -12,6 +12,8 @@ export default defineConfig({
           name: "unit",
           environment: "node",
           include: ["tests/{calc,src,contracts}/**/*.test.{ts,tsx}"],
+          // Left to itself it keeps one core of the machine free, which on two is half of them.
+          maxWorkers: availableParallelism(),
           // Only what hangs is stopped: a property test takes as long as the machine is busy.
           testTimeout: 60_000,
         },

@@ -171,4 +171,5 @@ test("a link of any earlier version opens in full", async () => {
     ).toEqual([]);
     expect(shown.length).toBeGreaterThan(0);
   }
-});
+  // One page after another, and there is a link of every calculator.
+}, 300_000);
