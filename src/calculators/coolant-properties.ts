@@ -112,7 +112,12 @@ export default defineCalculator({
     mu: { label: "Viscosity", symbol: "mu", kind: "viscosity" },
     k: { label: "Thermal conductivity", symbol: "k", kind: "conductivity" },
     Pr: { label: "Prandtl number", symbol: "Pr", kind: "ratio" },
-    h: { label: "Enthalpy, from 0 °C at this salinity", symbol: "h", kind: "specificEnergy", when: ofSea },
+    h: {
+      label: "Enthalpy, from standard seawater",
+      symbol: "h",
+      kind: "specificEnergy",
+      when: ofSea,
+    },
     X_C: {
       label: "Heat in a volume, part of fresh water",
       symbol: "X_C",
