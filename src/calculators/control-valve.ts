@@ -16,6 +16,7 @@ import { valveFlow } from "../../calc/circuit/valve/valve-flow.ts";
 import { valveReynolds } from "../../calc/circuit/valve/valve-reynolds.ts";
 import { type Calculator, defineCalculator } from "./engine/calculator.ts";
 import { liquidInputs, liquidRelations } from "./parts/liquid.ts";
+import { coefficientField, recoveryField, wantedFlowField } from "./parts/valve.ts";
 
 const ofFlow = { wanted: ["flow"] } as const;
 const ofCoefficient = { wanted: ["coefficient"] } as const;
@@ -37,34 +38,13 @@ export default defineCalculator({
       heading: "Valve",
     },
     K_v: {
+      ...coefficientField,
       label: "Flow coefficient at this opening",
-      symbol: "K_v",
-      kind: "flowCoefficient",
-      start: 6 / 3600,
-      limits: [1e-9, 30],
-      typical: [1e-5, 0.1],
       help: "Cubic metres of cold water an hour with 1 bar across the valve. Cv is the same in US units.",
       when: ofFlow,
     },
-    V_w: {
-      label: "Flow that is wanted",
-      symbol: "V_w",
-      kind: "liquidFlow",
-      start: 9 / 3600,
-      limits: [1e-9, 10],
-      typical: [1e-5, 0.1],
-      help: "",
-      when: ofCoefficient,
-    },
-    F_L: {
-      label: "Recovery factor",
-      symbol: "F_L",
-      kind: "ratio",
-      start: 0.9,
-      limits: [0.2, 1],
-      typical: [0.5, 0.98],
-      help: "From the maker. About 0.9 for a globe valve, 0.6 for a ball: from memory.",
-    },
+    V_w: { ...wantedFlowField, when: ofCoefficient },
+    F_L: recoveryField,
     F_d: {
       label: "Style modifier",
       symbol: "F_d",

@@ -7,53 +7,26 @@ import { criticalRatioFactor } from "../../calc/circuit/valve/critical-ratio-fac
 import { valveDifference } from "../../calc/circuit/valve/valve-difference.ts";
 import { lossAtFlow } from "../../calc/flow/loss-at-flow.ts";
 import { type Calculator, defineCalculator, type Field } from "./engine/calculator.ts";
+import { lineInputs, pumpPoints, sourceInputs, withPump } from "./parts/circuit.ts";
 import { liquidInputs, liquidRelations } from "./parts/liquid.ts";
 import { pipeInputs, pipeRelations } from "./parts/pipe.ts";
-import { atFirstLine, pointInputs, pointsFrom } from "./parts/points.ts";
+import { atFirstLine, pointsFrom } from "./parts/points.ts";
+import { coefficientField, recoveryField, wantedFlowField } from "./parts/valve.ts";
 
 const sideBySide = { wanted: ["flows", "settings"] } as const;
 const ofFlows = { wanted: ["flows"] } as const;
 const ofSettings = { wanted: ["settings"] } as const;
 const ofSeries = { wanted: ["series"] } as const;
-const withPump = { source: ["pump"] } as const;
 const ownPipes = { pipes: ["own"] } as const;
 
 const hour = 3600;
 
-const coefficient = {
-  symbol: "K_v",
-  kind: "flowCoefficient",
-  limits: [1e-9, 30],
-  typical: [1e-5, 0.1],
-  help: "",
-  when: { wanted: ["flows", "series"] },
-} as const;
+const coefficient = { ...coefficientField, when: { wanted: ["flows", "series"] } } as const;
 
-const wantedFlow = {
-  symbol: "V_w",
-  kind: "liquidFlow",
-  limits: [1e-9, 10],
-  typical: [1e-5, 0.1],
-  help: "",
-  when: ofSettings,
-} as const;
+const wantedFlow = { ...wantedFlowField, when: ofSettings } as const;
 
-const coreLoss = {
-  symbol: "Delta_p_ref",
-  kind: "pressureDifference",
-  limits: [0, 1e7],
-  typical: [500, 100_000],
-  help: "On the water side, at one flow.",
-} as const;
-
-const coreFlow = {
-  label: "Flow of that loss",
-  symbol: "V_ref",
-  kind: "liquidFlow",
-  limits: [1e-9, 10],
-  typical: [2e-5, 0.1],
-  help: "",
-} as const;
+const coreLoss = { ...lineInputs.Delta_p_ref, help: "On the water side, at one flow." } as const;
+const coreFlow = { ...lineInputs.V_ref, label: "Flow of that loss" } as const;
 
 const move = { symbol: "e_V", kind: "ratio" } as const;
 
@@ -104,23 +77,12 @@ export default defineCalculator({
     Delta_p_ref_two: { ...coreLoss, label: "Loss of cooler two", start: 15_000 },
     V_ref_two: { ...coreFlow, start: 5 / hour },
     n_p: {
+      ...lineInputs.n_p,
       label: "Exponent of these losses",
-      symbol: "n_p",
-      kind: "ratio",
       start: 1.85,
-      limits: [0.8, 2.2],
-      typical: [1.7, 2],
       help: "Common practice: 1.75 to 2 for turbulent water, 1 for laminar.",
     },
-    F_L: {
-      label: "Recovery factor of the valves",
-      symbol: "F_L",
-      kind: "ratio",
-      start: 0.9,
-      limits: [0.2, 1],
-      typical: [0.5, 0.98],
-      help: "From the maker. About 0.9 for a globe valve, 0.6 for a ball: from memory.",
-    },
+    F_L: { ...recoveryField, label: "Recovery factor of the valves" },
     source: {
       label: "Driven by",
       options: { pump: "a pump", head: "a tank or main of constant head" },
@@ -128,51 +90,20 @@ export default defineCalculator({
       help: "",
       heading: "What drives the water",
     },
-    ...pointInputs({
-      count: "pump_points",
-      label: "Points of the pump’s curve",
-      line: "point",
-      from: "three",
-      to: "five",
+    ...pumpPoints({
       start: "three",
-      when: withPump,
-      x: {
-        id: "V_P",
-        label: "Flow",
-        symbol: "V_w",
-        kind: "liquidFlow",
-        limits: [0, 10],
-        typical: [0, 0.1],
-        starts: [0, 12 / hour, 24 / hour, 18 / hour, 6 / hour],
-        help: "From the maker’s sheet or a test, in any order. The curve through them is a parabola.",
-      },
-      y: {
-        id: "h_P",
-        label: "Head",
-        symbol: "h_P",
-        kind: "head",
-        limits: [0, 5000],
-        typical: [0, 200],
-        starts: [24, 21.6, 13.5, 18.2, 23.5],
-      },
+      flows: [0, 12 / hour, 24 / hour, 18 / hour, 6 / hour],
+      heads: [24, 21.6, 13.5, 18.2, 23.5],
     }),
     h_z: {
+      ...sourceInputs.h_z,
       label: "Outlet above the water",
-      symbol: "h_w",
-      kind: "head",
       start: 1,
-      limits: [-1000, 1000],
-      typical: [-10, 30],
       help: "That the pump draws. Below zero where the water falls. A closed loop has none.",
-      when: withPump,
     },
     h_w: {
-      label: "Water above the outlet",
-      symbol: "h_w",
-      kind: "head",
+      ...sourceInputs.h_w,
       start: 20,
-      limits: [0.001, 2000],
-      typical: [0.5, 80],
       help: "Of a main, its pressure as a head of water.",
       when: { source: ["head"] },
     },

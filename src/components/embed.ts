@@ -1,6 +1,8 @@
 // Brings a calculator into a page that stands in a frame. Its sheet is taken from its own page, without the working, and so
 // are styles and script: drawn a second time, the sheets of all calculators would be a twentieth of the site.
 
+import { bringStyles } from "../widgets/bring-styles.ts";
+
 async function bring(place: HTMLElement): Promise<void> {
   const answer = await fetch(place.dataset["embed"] ?? "");
   if (!answer.ok) throw new Error(`${answer.status}`);
@@ -8,9 +10,7 @@ async function bring(place: HTMLElement): Promise<void> {
   const sheet = page.querySelector("[data-calculator]");
   if (!sheet) throw new Error("no sheet");
   for (const part of sheet.querySelectorAll("noscript, .work")) part.remove();
-  const here = new Set([...document.styleSheets].map(({ href }) => href));
-  for (const link of page.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]'))
-    if (!here.has(link.href)) document.head.append(document.adoptNode(link));
+  bringStyles(page);
   place.replaceChildren(document.adoptNode(sheet));
   for (const { src } of page.querySelectorAll<HTMLScriptElement>("script[src]")) {
     const script = document.createElement("script");

@@ -5,6 +5,7 @@ import type { Step } from "../../calc/relation/trace.ts";
 import { workingText, workingUnit } from "../../calc/relation/working.ts";
 import { barometerContext, type Surroundings } from "../calculators/engine/entry.ts";
 import { atRoot } from "./at-root.ts";
+import { bringStyles } from "./bring-styles.ts";
 import { fillSlots } from "./slots.ts";
 
 /** “1 step”, “30 steps”. */
@@ -103,22 +104,5 @@ export async function fetchTemplates(templates: Map<string, Element>, steps: rea
         if (missing.has(id)) templates.set(id, item);
       }
     }),
-  );
-}
-
-/** Brings the sheets that only a fetched part's formulas use, and waits until they are there, so that no formula jumps. */
-async function bringStyles(fragment: Document): Promise<void> {
-  const here = new Set([...document.styleSheets].map(({ href }) => href));
-  const links = [...fragment.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')];
-  await Promise.all(
-    links
-      .filter(({ href }) => !here.has(href))
-      .map(
-        (link) =>
-          new Promise<void>((done) => {
-            link.onload = link.onerror = () => done();
-            document.head.append(document.adoptNode(link));
-          }),
-      ),
   );
 }

@@ -1,5 +1,4 @@
 import type { SI } from "../../quantity/domain-error.ts";
-import type { Standing } from "../../relation/relation.ts";
 
 /** Linear expansion in 1/K near room temperature, modulus of elasticity in Pa, transverse contraction over stretch. */
 export interface WallMaterial {
@@ -9,10 +8,7 @@ export interface WallMaterial {
   readonly nu_m: SI;
 }
 
-/** Handbook values of usual alloys, rounded; one alloy differs from the next by a few hundredths. */
-export const WALL_MATERIALS_STANDING: Standing = "from memory";
-
-/** By id, from the one that grows least with warmth. */
+/** By id, from the one that grows least with warmth. Usual alloys, rounded, from memory; one differs from the next by a few hundredths. */
 export const wallMaterials = {
   steel: { name: "carbon steel", alpha_l: 12e-6, E_m: 205e9, nu_m: 0.3 },
   stainless: { name: "stainless steel, austenitic", alpha_l: 16.5e-6, E_m: 195e9, nu_m: 0.3 },

@@ -8,13 +8,51 @@ import { chokedDifference } from "../../../calc/circuit/valve/choked-difference.
 import { criticalRatioFactor } from "../../../calc/circuit/valve/critical-ratio-factor.ts";
 import { valveFlow } from "../../../calc/circuit/valve/valve-flow.ts";
 import { lossAtFlow } from "../../../calc/flow/loss-at-flow.ts";
+import type { SI } from "../../../calc/quantity/domain-error.ts";
 import type { AnyRelation } from "../../../calc/relation/relation.ts";
 import type { Choice, Field } from "../engine/calculator.ts";
 import { pipeInputs, pipeRelations } from "./pipe.ts";
 import { pointInputs } from "./points.ts";
 
-const withPump = { source: ["pump"] } as const;
+export const withPump = { source: ["pump"] } as const;
 const withTank = { source: ["tank"] } as const;
+
+interface PumpStarts {
+  readonly start: "three" | "four";
+  readonly flows: readonly SI[];
+  readonly heads: readonly SI[];
+}
+
+/** Fields for three to five points of a pump's curve. */
+export const pumpPoints = ({ start, flows, heads }: PumpStarts) =>
+  pointInputs({
+    count: "pump_points",
+    label: "Points of the pump’s curve",
+    line: "point",
+    from: "three",
+    to: "five",
+    start,
+    when: withPump,
+    x: {
+      id: "V_P",
+      label: "Flow",
+      symbol: "V_w",
+      kind: "liquidFlow",
+      limits: [0, 10],
+      typical: [0, 0.1],
+      starts: flows,
+      help: "From the maker’s sheet or a test, in any order. The curve through them is a parabola.",
+    },
+    y: {
+      id: "h_P",
+      label: "Head",
+      symbol: "h_P",
+      kind: "head",
+      limits: [0, 5000],
+      typical: [0, 200],
+      starts: heads,
+    },
+  });
 
 /** What drives water through a circuit. */
 export const sourceInputs = {
@@ -29,33 +67,10 @@ export const sourceInputs = {
     help: "",
     heading: "What drives the water",
   } as Choice,
-  ...pointInputs({
-    count: "pump_points",
-    label: "Points of the pump’s curve",
-    line: "point",
-    from: "three",
-    to: "five",
+  ...pumpPoints({
     start: "four",
-    when: withPump,
-    x: {
-      id: "V_P",
-      label: "Flow",
-      symbol: "V_w",
-      kind: "liquidFlow",
-      limits: [0, 10],
-      typical: [0, 0.1],
-      starts: [0, 6 / 3600, 12 / 3600, 18 / 3600, 22 / 3600],
-      help: "From the maker’s sheet or a test, in any order. The curve through them is a parabola.",
-    },
-    y: {
-      id: "h_P",
-      label: "Head",
-      symbol: "h_P",
-      kind: "head",
-      limits: [0, 5000],
-      typical: [0, 200],
-      starts: [26, 25.4, 23.4, 20.2, 17.3],
-    },
+    flows: [0, 6 / 3600, 12 / 3600, 18 / 3600, 22 / 3600],
+    heads: [26, 25.4, 23.4, 20.2, 17.3],
   }),
   h_z: {
     label: "Lift, to the outlet",

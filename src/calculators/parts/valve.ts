@@ -9,6 +9,37 @@ export const withTable = { characteristic: ["table"] } as const;
 /** The characteristics that are formulas. */
 export const withoutTable = { characteristic: ["linear", "equal-percentage", "quick-opening"] } as const;
 
+/** What a valve passes at 1 bar. */
+export const coefficientField = {
+  label: "Flow coefficient",
+  symbol: "K_v",
+  kind: "flowCoefficient",
+  start: 6 / 3600,
+  limits: [1e-9, 30],
+  typical: [1e-5, 0.1],
+  help: "",
+} as const satisfies Field;
+
+export const recoveryField = {
+  label: "Recovery factor",
+  symbol: "F_L",
+  kind: "ratio",
+  start: 0.9,
+  limits: [0.2, 1],
+  typical: [0.5, 0.98],
+  help: "From the maker. About 0.9 for a globe valve, 0.6 for a ball: from memory.",
+} as const satisfies Field;
+
+export const wantedFlowField = {
+  label: "Flow that is wanted",
+  symbol: "V_w",
+  kind: "liquidFlow",
+  start: 9 / 3600,
+  limits: [1e-9, 10],
+  typical: [1e-5, 0.1],
+  help: "",
+} as const satisfies Field;
+
 /** How a valve opens: by a usual characteristic, or by the user's own table in any unit. */
 export const characteristicInputs = {
   characteristic: {
