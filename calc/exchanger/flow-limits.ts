@@ -14,13 +14,10 @@ const TOLERANCE = 1e-5;
 export const boilingOf = (coolant: Coolant): SI | undefined =>
   coolant.kind === "stated" ? undefined : boilingTemperature.compute({ p: coolant.p_w });
 
-function wallOf(cooler: MovingCooler) {
-  let last: ReturnType<typeof settleMoving> | undefined;
-  return (water: WaterInlet): SI => {
-    last = settleMoving(cooler, water, last);
-    const { UA_a, UA_film, T_w_out } = last;
-    return hotWallTemperature.compute({ UA_a, T_in: cooler.air.T_2, UA_film, T_w_out });
-  };
+/** Begins anew each time: from where another search ended, an end could settle on the other side of what is sought. */
+function wallOf(cooler: MovingCooler, water: WaterInlet): SI {
+  const { UA_a, UA_film, T_w_out } = settleMoving(cooler, water);
+  return hotWallTemperature.compute({ UA_a, T_in: cooler.air.T_2, UA_film, T_w_out });
 }
 
 /** Where a rising or falling function passes zero between two places; undefined where it does not. */
@@ -37,8 +34,11 @@ export function boilingFlow(
 ): SI | undefined {
   const T_sat = boilingOf(cooler.coolant);
   if (T_sat === undefined) return undefined;
-  const wall = wallOf(cooler);
-  const ln = passing((x) => wall({ m_w: Math.exp(x), T_w_in }) - T_sat, Math.log(least), Math.log(most));
+  const ln = passing(
+    (x) => wallOf(cooler, { m_w: Math.exp(x), T_w_in }) - T_sat,
+    Math.log(least),
+    Math.log(most),
+  );
   return ln === undefined ? undefined : Math.exp(ln);
 }
 
@@ -47,8 +47,7 @@ export function boilingInlet(cooler: MovingCooler, m_w: SI): SI | undefined {
   const T_sat = boilingOf(cooler.coolant);
   const coldest = freezingOf(cooler.coolant);
   if (T_sat === undefined || T_sat >= cooler.air.T_2 || coldest >= T_sat) return undefined;
-  const wall = wallOf(cooler);
-  return passing((T_w_in) => wall({ m_w, T_w_in }) - T_sat, coldest, T_sat);
+  return passing((T_w_in) => wallOf(cooler, { m_w, T_w_in }) - T_sat, coldest, T_sat);
 }
 
 /** The flow in kg/s under which seawater lets silt settle in the passages; undefined of other liquids, and of passages not known. */

@@ -1,6 +1,7 @@
 import { type EveryRoot, everyRoot } from "../numerics/every-root.ts";
 import type { SI } from "../quantity/domain-error.ts";
 import { coolantBounds } from "./coolant.ts";
+import { isTransition } from "./film/nusselt-of-flow.ts";
 import { type MovingCooler, settleMoving } from "./moving-cooler.ts";
 
 /** So many inlet temperatures are looked at before those between are searched. */
@@ -25,4 +26,10 @@ export function inletsForOutlet(cooler: MovingCooler, { T_3, coldest, flowAt }: 
   // Each begins anew: from where the one before ended, a place could settle otherwise the second time.
   const excess = (T_w_in: SI) => settleMoving(cooler, { m_w: flowAt(T_w_in), T_w_in }).T_3 - T_3;
   return everyRoot(excess, points, cooler.air.T_2 - coldest);
+}
+
+/** Of the inlets that serve, the first whose flow is not between laminar and turbulent; the first of all where each is. */
+export function calmInlet(cooler: MovingCooler, inlets: readonly SI[], flowAt: InletsWanted["flowAt"]): SI {
+  const isCalm = (T_w_in: SI) => !isTransition(settleMoving(cooler, { m_w: flowAt(T_w_in), T_w_in }).Re ?? 0);
+  return inlets.find(isCalm) ?? (inlets[0] as SI);
 }

@@ -7,7 +7,7 @@ import { densityAt, freezingOf, meanOfWater } from "./coolant.ts";
 import { filmRatio } from "./film/film-ratio.ts";
 import { regimeOf } from "./film/nusselt-of-flow.ts";
 import { flowForCapacityRate } from "./flow-for-capacity-rate.ts";
-import { inletsForOutlet, NO_SPAN } from "./inlets-for-outlet.ts";
+import { calmInlet, inletsForOutlet, NO_SPAN } from "./inlets-for-outlet.ts";
 import {
   acceptMovingCooler,
   type MovingCooler,
@@ -160,11 +160,7 @@ function inletFor(cell: MovingCooler, T_3: SI, flowAt: (T_w_in: SI) => SI): SI {
       "No fresh water that this cooler may be given makes the air as warm as its own liquid does. With fresh water the air comes up to the bound.",
       { value: T_3 + highest, kind: "temperature" },
     );
-  const calm = roots.find((T_w_in) => {
-    const { Re = 0 } = settleMoving(cell, { m_w: flowAt(T_w_in), T_w_in });
-    return regimeOf(Re) !== "transition";
-  });
-  return calm ?? (roots[0] as SI);
+  return calmInlet(cell, roots, flowAt);
 }
 
 /** Air outlet with fresh water of a heat-capacity rate in W/K that enters at a temperature; missing where it would be ice. */

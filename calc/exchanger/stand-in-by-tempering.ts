@@ -3,8 +3,7 @@ import { DomainError, type SI } from "../quantity/domain-error.ts";
 import { type Model, plain, type Trace } from "../relation/trace.ts";
 import { AIR_TEMPERATURE } from "./air-side.ts";
 import { coolantBounds, freezingOf } from "./coolant.ts";
-import { isTransition } from "./film/nusselt-of-flow.ts";
-import { inletsForOutlet, NO_SPAN } from "./inlets-for-outlet.ts";
+import { calmInlet, inletsForOutlet, NO_SPAN } from "./inlets-for-outlet.ts";
 import { ledBackFlow } from "./led-back-flow.ts";
 import { mixedInFlow } from "./mixed-in-flow.ts";
 import {
@@ -14,7 +13,6 @@ import {
   movingState,
   noteMovingState,
   type RatedMovingCooler,
-  settleMoving,
 } from "./moving-cooler.ts";
 import { flowOf, type WaterGiven } from "./water-side.ts";
 
@@ -70,8 +68,7 @@ export const standInByTempering: Model<StandInByTemperingGiven, StandInByTemperi
   const inlets = inletsFor(cooler, m_w, T_3, coldest);
   const T_cold = acceptSupply(given, coolant, inlets);
   const makeable = inlets.filter((one) => T_cold === undefined || one >= T_cold);
-  const states = makeable.map((T_w_in) => ({ T_w_in, Re: settleMoving(cooler, { m_w, T_w_in }).Re ?? 0 }));
-  const { T_w_in } = (states.find(({ Re }) => !isTransition(Re)) ?? states[0]) as { readonly T_w_in: SI };
+  const T_w_in = calmInlet(cooler, makeable, () => m_w);
   const others = inlets.filter((one) => one !== T_w_in);
   const state = movingState(cooler, { m_w, T_w_in }, trace);
   return {
